@@ -342,9 +342,12 @@ void Parser::add_note() {
   CLI::App& note = *command("note", "note what really happened to a batch, or tell what is noted",
                             Asked::note, note_examples);
   auto& wish = words_.note;
-  argument(note, "RUN", wish.file, "a run file; its batches are recorded beside it", json_files)
+  argument(note, "RUN", wish.file, "a run file, or an order whose lines are poured together",
+           json_files)
       ->required();
   option(note, "--batch", wish.batch, "N", "which of the run's batches; alone: all its blanks");
+  option(note, "--together", wish.together, "WORD",
+         "of an order: the base of the lines that have this word");
   option(note, "--batch-code", wish.batch_code, "CODE", "the batch of this code, instead");
   option(note, "--set", wish.set, "KEY=VALUE",
          "note a value, such as base.made=\"1766 g\"; KEY= takes it back; repeatable");

@@ -310,6 +310,8 @@ std::vector<Blank> blanks_of(const Run& run, const Plan& plan, const Batch& batc
   return Form(run, plan, batch).filled();
 }
 
+bool is_of_base(const Blank& blank) { return blank.key.starts_with("base."); }
+
 const Blank* find_blank(const std::vector<Blank>& blanks, const std::string& key) {
   const auto at = std::find_if(blanks.begin(), blanks.end(),
                                [&](const Blank& blank) { return blank.key == key; });

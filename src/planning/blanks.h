@@ -48,6 +48,9 @@ struct Blank {
 /// All blanks of `batch` in the order of the hands. What is usual is common practice, no source.
 std::vector<Blank> blanks_of(const Run& run, const Plan& plan, const Batch& batch);
 
+/// Whether it is filled in where the base is mixed, for whatever is poured from that.
+bool is_of_base(const Blank& blank);
+
 /// "base.made" of those, or nullptr.
 const Blank* find_blank(const std::vector<Blank>& blanks, const std::string& key);
 

@@ -9,8 +9,6 @@
 namespace brimwright::records {
 namespace {
 
-constexpr std::size_t longest = 40;
-
 bool is_of_a_code(char c) {
   return is_letter(c) || (c >= '0' && c <= '9') ||
          std::string_view(" -._/+#").find(c) != std::string_view::npos;
@@ -24,16 +22,10 @@ std::string letters_of(std::int64_t number) {
   return letters;
 }
 
-bool is_given(Records& records, const std::string& code) {
-  SQLite::Statement find(records.database().connection(), "SELECT 1 FROM code WHERE code = ?");
-  SQLite::bind(find, code);
-  return find.executeStep();
-}
-
 std::string next_of(Records& records, const std::string& day) {
   for (std::int64_t i = 1;; ++i) {
     std::string code = day + letters_of(i);
-    if (!is_given(records, code)) return code;
+    if (!was_given(records, code)) return code;
   }
 }
 
@@ -48,7 +40,7 @@ std::string holder_of(Records& records, const std::string& code) {
 }
 
 void refuse_given(Records& records, const std::string& code, const Place& where) {
-  if (is_given(records, code))
+  if (was_given(records, code))
     throw UserError(where, "\"" + code + "\" " + holder_of(records, code),
                     "give one that no batch ever had");
 }
@@ -68,14 +60,22 @@ bool is_same(const std::string& one, const std::string& other) {
 
 }  // namespace
 
+bool was_given(const Records& records, const std::string& code) {
+  return told(records.path(), [&] {
+    SQLite::Statement find(records.database().connection(), "SELECT 1 FROM code WHERE code = ?");
+    SQLite::bind(find, code);
+    return find.executeStep();
+  });
+}
+
 std::string read_batch_code(const std::string& typed, const Place& where) {
   std::string code;
   for (const char c : typed)
     if (c != ' ' || (!code.empty() && code.back() != ' ')) code += c;
   if (code.ends_with(' ')) code.pop_back();
   if (code.empty()) throw UserError(where, "is empty", "give a code such as 2026-12-01A");
-  if (code.size() > longest)
-    throw UserError(where, "is longer than " + std::to_string(longest) + " characters",
+  if (code.size() > longest_batch_code)
+    throw UserError(where, "is longer than " + std::to_string(longest_batch_code) + " characters",
                     "give a shorter one, such as 2026-12-01A");
   if (!std::all_of(code.begin(), code.end(), is_of_a_code))
     throw UserError(where, "has something in it that not every label and search shows alike",

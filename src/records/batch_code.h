@@ -2,6 +2,7 @@
 
 #include "units/user_error.h"
 
+#include <cstddef>
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -13,6 +14,8 @@ class Records;
 // What a batch is called on its sheet and on the labels of its pieces: "2026-12-01A", or as she
 // likes. Never given twice, whoever had it before; capitals are no difference.
 
+inline constexpr std::size_t longest_batch_code = 40;
+
 /// A code as typed, its blanks made single. UserError for what no label holds: more than 40
 /// characters, anything but letters and digits of ASCII, blanks and - . _ / + #.
 std::string read_batch_code(const std::string& typed, const Place& where);
@@ -20,6 +23,9 @@ std::string read_batch_code(const std::string& typed, const Place& where);
 /// The code that waits for the next making of batch `number` of `run`, since its sheet was printed.
 std::optional<std::string> reserved_code(const Records& records, const std::string& run,
                                          std::int64_t number);
+
+/// Whether it was ever given.
+bool was_given(const Records& records, const std::string& code);
 
 // What follows belongs within an act.
 

@@ -40,6 +40,12 @@ void PaidCost::add(const PaidCost& other) {
   for (const std::string& name : other.unpriced) add_name(unpriced, name);
 }
 
+PaidCost PaidCost::times(const Fraction& part) const {
+  PaidCost cost = *this;
+  for (ExactMoney& sum : cost.sums) sum.coins *= part;
+  return cost;
+}
+
 PaidCost cost_of(const Records& records, const Lot& lot, Amount taken) {
   PaidCost cost;
   if (lot.paid) {
@@ -54,9 +60,8 @@ PaidCost cost_of(const Records& records, const Lot& lot, Amount taken) {
   }
   for (const LotChange& source : sources)
     if (const auto of = lot_of_id(records, source.lot)) {
-      PaidCost whole = cost_of(records, of->lot, taken_by(source, of->lot));
-      for (ExactMoney& sum : whole.sums) sum.coins *= share(taken.whole(), lot.holds);
-      cost.add(whole);
+      cost.add(cost_of(records, of->lot, taken_by(source, of->lot))
+                   .times(share(taken.whole(), lot.holds)));
     }
   return cost;
 }

@@ -17,6 +17,7 @@ struct PaidCost {
   std::vector<std::string> unpriced = {};    // to people: "Olive oil (lot CO-117)"
 
   void add(const PaidCost& other);
+  PaidCost times(const trade::Fraction& part) const;
 };
 
 /// So much of a lot. A lot that she made of others costs what was taken of those for it.

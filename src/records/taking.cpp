@@ -30,6 +30,11 @@ bool serves(const Lot& lot, const Weighed& row) {
   return is(lot.material) || is(lot.make);
 }
 
+bool is_unfit(const Lot& lot, const Weighed& row) {
+  return !lot.make.empty() &&
+         std::find(row.unfit.begin(), row.unfit.end(), lot.make) != row.unfit.end();
+}
+
 /// Of a material, what is short of it.
 struct Short {
   std::string material, shown;
@@ -55,7 +60,7 @@ class Taker {
  private:
   void take(std::size_t i) {
     const Weighed& row = rows_[i];
-    const Places serving = lots_for(row);
+    const Places serving = fitting_of(row);
     const auto chosen = chosen_for(row);
     if (!chosen && has_none_yet(serving, row)) return tell_later(serving, row);
     if (chosen && chosen->size() == 1 && chosen->front() == unknown_lot) return;
@@ -92,6 +97,31 @@ class Taker {
       return goes_before(lots_[a].lot, lots_[b].lot);
     });
     return serving;
+  }
+
+  /// Of those that serve, without unfit ones that nobody named; of these is told.
+  Places fitting_of(const Weighed& row) {
+    Places fitting;
+    for (const std::size_t lot : lots_for(row)) {
+      if (!is_unfit(lots_[lot].lot, row) || is_named(lots_[lot].lot, row))
+        fitting.push_back(lot);
+      else if (lots_[lot].left > 0 && told_.insert(lot).second)
+        taking_.remarks.push_back({Severity::caution, unfit_words(lots_[lot], row)});
+    }
+    return fitting;
+  }
+  bool is_named(const Lot& lot, const Weighed& row) const {
+    const auto is_it = [&](const std::string& code) { return are_one_code(code, lot.code); };
+    const auto* chosen = chosen_for(row);
+    return (chosen != nullptr && std::any_of(chosen->begin(), chosen->end(), is_it)) ||
+           std::any_of(wishes_.beyond.begin(), wishes_.beyond.end(), is_it) ||
+           std::find(row.taken_before.begin(), row.taken_before.end(), lot.id) !=
+               row.taken_before.end();
+  }
+  static std::string unfit_words(const StandingLot& unfit, const Weighed& row) {
+    return "Lot " + unfit.lot.code + " is " + unfit.lot.make +
+           ", and this batch was planned with " + row.shown +
+           ": nothing is taken of it unless you choose that lot.";
   }
 
   const std::vector<std::string>* chosen_for(const Weighed& row) const {

@@ -18,6 +18,7 @@ struct Weighed {
   std::string shown = {};     // to people
   trade::Amount amount = trade::Amount::pieces(0);
   std::vector<std::string> served_by = {};     // what lots may be of instead, by her word
+  std::vector<std::string> unfit = {};         // makes of it that were not planned with
   std::vector<std::string> taken_before = {};  // ids of lots: they are taken first, past or not
 };
 
@@ -44,8 +45,8 @@ struct Taking {
 
 /// Which of `lots` each row is taken from on `day`: of the chosen ones, or else of all that serve,
 /// in their order; a row of what there is no lot of, or none yet on that day, is from none. A lot
-/// past its best-before day, or one that came later, is never taken unless chosen. Together the
-/// takes of a row come to all of it, or it has none.
+/// past its best-before day, one that came later, or one whose make is unfit for the row, is never
+/// taken unless chosen. Together the takes of a row come to all of it, or it has none.
 ///
 /// Question of `file`, with all that is short, where less is left and no lot to take more from was
 /// named; where a code is of no lot of the material; where something chosen is for nothing that is

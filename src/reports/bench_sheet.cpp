@@ -47,15 +47,6 @@ struct Sharing {
   std::string out_of = {};                // of a line: the base that it is poured from
 };
 
-/// What is noted of a base that is mixed for several lines: no line, no pieces.
-bool is_of_base(const planning::Blank& blank) { return blank.key.starts_with("base."); }
-
-/// The vessels of the base stand on its own sheet.
-std::vector<Vessel> without_base(std::vector<Vessel> vessels) {
-  std::erase_if(vessels, [](const Vessel& vessel) { return vessel.batter == BatterRole::base; });
-  return vessels;
-}
-
 /// What the topping's fats are whipped at, where that is colder than the room.
 std::optional<Temperature> cold_fats(const planning::Run& run) {
   if (!run.pipe || !run.pipe->temperatures) return std::nullopt;
@@ -80,14 +71,13 @@ class Bench {
         batch_(which.batch),
         which_(which),
         sharing_(std::move(sharing)),
-        vessels_(weigh_out(run, plan, which.batch)),
+        vessels_(is(SheetOf::line_of_base) ? weigh_out_beside_base(run, plan, which.batch)
+                                           : weigh_out(run, plan, which.batch)),
         blanks_(planning::blanks_of(run, plan, which.batch)) {
-    if (is(SheetOf::line_of_base)) {
-      vessels_ = without_base(std::move(vessels_));
-      std::erase_if(blanks_, is_of_base);
-    }
-    if (is(SheetOf::base_alone))
-      std::erase_if(blanks_, [](const planning::Blank& blank) { return !is_of_base(blank); });
+    if (!is(SheetOf::whole_batch))
+      std::erase_if(blanks_, [&](const planning::Blank& blank) {
+        return planning::is_of_base(blank) == is(SheetOf::line_of_base);
+      });
     sheet_.title = is(SheetOf::base_alone) ? sharing_.title : plan.name;
     sheet_.subtitle = is(SheetOf::base_alone) ? sharing_.subtitle : subtitle();
   }
@@ -602,18 +592,22 @@ Sheet bench_sheet(const planning::Run& run, const planning::Plan& plan,
   return with_foot(std::move(*all), run, printed_at);
 }
 
-std::vector<Sheet> bench_sheets(const PouredTogether& of, const std::string& printed_at) {
+std::vector<Sheet> bench_sheets(const PouredTogether& of, const std::string& printed_at,
+                                const PouredCodes& codes) {
   const auto& together = *of.planned;
   std::vector<Sheet> sheets;
   for (const std::size_t b : in_order_of_making(together.plan)) {
     const auto& base = together.plan.batches[b];
-    Bench bench(together.run, together.plan, {base, {}, false}, base_alone(of, b));
+    Bench bench(together.run, together.plan, {base, {}, false, codes_of(base, {}, codes.base)},
+                base_alone(of, b));
     sheets.push_back(with_foot(bench.sheet(), together.run, printed_at));
     for (const auto& part : together.batches[b].parts) {
       const planning::Run& run = *of.lines[part.line].run;
       const auto& plan = together.lines[part.line];
       const auto& own = plan.batches[part.batch];
-      Bench line(run, plan, {own, {}, has_number(own, 1)}, line_of_base(of, b));
+      const auto known = part.line < codes.lines.size() ? codes_of(own, {}, codes.lines[part.line])
+                                                        : std::vector<CodedBatch>();
+      Bench line(run, plan, {own, {}, has_number(own, 1), known}, line_of_base(of, b));
       sheets.push_back(with_foot(line.sheet(), run, printed_at));
     }
   }

@@ -2,6 +2,7 @@
 
 #include "planning/run.h"
 #include "planning/tally.h"
+#include "reports/coded_batch.h"
 #include "reports/sheet_blocks.h"
 
 #include <cstdint>
@@ -10,13 +11,6 @@
 #include <vector>
 
 namespace brimwright::reports {
-
-/// A batch of a run that has its code already.
-struct CodedBatch {
-  std::int64_t number = 1;
-  std::string code = {};
-  std::string begun_on = {};  // empty: not yet
-};
 
 /// The run for the bench, a sheet for each different batch, or with `batch` the one for that
 /// number: in the order of the hands, dangers first, the day before, pour, pipe, decorate or cut,

@@ -67,10 +67,24 @@ Json remarks_json(const std::vector<Remark>& remarks) {
   return json;
 }
 
+Json lines_json(const std::vector<records::Batch>& lines) {
+  Json json = Json::array();
+  for (const auto& line : lines)
+    json.push_back({{"id", line.id},
+                    {"code", line.code},
+                    {"run", line.run_name},
+                    {"file", line.run_file},
+                    {"number", line.number},
+                    {"pieces", line.pieces}});
+  return json;
+}
+
 Json batch_json(const NotedBatch& noted) {
   Json json = {{"number", noted.number},
                {"begun", noted.batch ? begun_json(*noted.batch) : Json(nullptr)},
                {"reserved_code", noted.reserved ? Json(*noted.reserved) : Json(nullptr)},
+               {"poured_from", noted.poured_from.empty() ? Json(nullptr) : Json(noted.poured_from)},
+               {"lines", lines_json(noted.lines)},
                {"for_sale", noted.for_sale.is}};
   add(json, "not_for_sale_because", noted.for_sale.why_not);
   json["blanks"] = Json::array();

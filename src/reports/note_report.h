@@ -23,6 +23,10 @@ struct NotedBatch {
   records::Notes notes = {};
   std::vector<records::Weighing> weighings = {};
   records::ForSale for_sale = {};
+  /// The batches that are poured from it, where it is a base for several runs; and, of one of them,
+  /// the code of that base.
+  std::vector<records::Batch> lines = {};
+  std::string poured_from = {};
   std::vector<Remark> as_weighed = {};  // what comes of its lye by weights that were not planned
 };
 

@@ -17,12 +17,26 @@ std::string head_of(const NotedBatch& noted) {
     return which + ", not begun" +
            (noted.reserved ? "; its code will be " + *noted.reserved : std::string());
   const auto& batch = *noted.batch;
-  return batch.code + "  " + which + ", begun on " + batch.begun_on + ", " +
-         counted(batch.pieces, "piece", "pieces");
+  const std::string begun = batch.code + "  " + which + ", begun on " + batch.begun_on;
+  if (!noted.lines.empty()) return begun;
+  return begun + ", " + counted(batch.pieces, "piece", "pieces") +
+         (noted.poured_from.empty() ? "" : ", poured from " + noted.poured_from);
+}
+
+std::string lines_of(const NotedBatch& noted) {
+  std::string text;
+  for (const auto& line : noted.lines)
+    text += wrapped(on_one_line("Poured from it: " + line.code + " of " + line.run_name + ", " +
+                                counted(line.pieces, "piece", "pieces") +
+                                ". Note what became of "
+                                "them with " +
+                                line.run_file + "."),
+                    "  ", "    ");
+  return text;
 }
 
 std::string sale_line(const NotedBatch& noted) {
-  if (!noted.batch) return "";
+  if (!noted.batch || !noted.lines.empty()) return "";
   return noted.for_sale.is
              ? "  Its pieces may be sold.\n"
              : wrapped("Not for sale: the batch " + on_one_line(noted.for_sale.why_not) + ".", "  ",
@@ -116,7 +130,7 @@ std::string note_text(const NoteReport& report) {
   text += on_one_line(report.run) + "\n";
   if (report.batches.empty()) text += "  No batch of it has been begun.\n";
   for (const NotedBatch& noted : report.batches)
-    text += "\n" + head_of(noted) + "\n" + rows_of(noted, report.is_form) +
+    text += "\n" + head_of(noted) + "\n" + lines_of(noted) + rows_of(noted, report.is_form) +
             weighed_rows(noted, report.is_form) + remarks_text(noted.as_weighed) + sale_line(noted);
   const std::string left = left_to_begin(report);
   return text + (left.empty() ? "" : "\n" + left);

@@ -1,3 +1,4 @@
+#include "planning/plan.h"
 #include "reports/assumptions_json.h"
 #include "reports/batter_json.h"
 #include "reports/blanks_json.h"
@@ -198,7 +199,18 @@ Json whippings_json(const planning::Batch& batch, const planning::Run& run, std:
   return json;
 }
 
-Json batches_json(const planning::Run& run, const planning::Plan& plan) {
+/// Of a base that is mixed with others' nothing is weighed or noted here.
+Json with_work(Json one, const planning::Run& run, const planning::Plan& plan,
+               const planning::Batch& batch, planning::BaseIs base) {
+  auto blanks = planning::blanks_of(run, plan, batch);
+  const bool is_shared = base == planning::BaseIs::shared;
+  if (is_shared) std::erase_if(blanks, planning::is_of_base);
+  one["blanks"] = blanks_json(blanks);
+  return with_weigh_out(std::move(one), is_shared ? weigh_out_beside_base(run, plan, batch)
+                                                  : weigh_out(run, plan, batch));
+}
+
+Json batches_json(const planning::Run& run, const planning::Plan& plan, planning::BaseIs base) {
   const std::int64_t per_cast = plan.pieces.per_cast;
   Json json = Json::array();
   for (const auto& batch : plan.batches) {
@@ -214,8 +226,7 @@ Json batches_json(const planning::Run& run, const planning::Plan& plan) {
     one["lye_pot"] = lye_pot_json(batch);
     one["bottles"] = bottles_json(batch.bottles);
     one["dust"] = dusts_json(batch.dust, run.scales);
-    one["blanks"] = blanks_json(planning::blanks_of(run, plan, batch));
-    json.push_back(with_weigh_out(std::move(one), weigh_out(run, plan, batch)));
+    json.push_back(with_work(std::move(one), run, plan, batch, base));
   }
   return json;
 }
@@ -248,11 +259,9 @@ Json caution_json(const planning::Caution& caution) {
   return json;
 }
 
-}  // namespace
-
-std::string plan_json(const planning::Run& run, const planning::Plan& plan,
-                      const std::vector<planning::MadeLye>& made, const BatchCodes& codes,
-                      const std::optional<LyeOfDay>& lye_of_day) {
+Json document_of(const planning::Run& run, const planning::Plan& plan,
+                 const std::vector<planning::MadeLye>& made, const BatchCodes& codes,
+                 const std::optional<LyeOfDay>& lye_of_day, planning::BaseIs base) {
   Json json = {{"schema", "brimwright.plan/1"},
                {"run", plan.name},
                {"source", plan.file},
@@ -275,7 +284,7 @@ std::string plan_json(const planning::Run& run, const planning::Plan& plan,
     json["lye_of_day"] = {{"may_be_shared", lye_of_day->own_because.empty()},
                           {"text", words_of(*lye_of_day)}};
   if (plan.pipe) json["pipe"] = pipe_json(*plan.pipe, run, plan.pieces.per_cast);
-  json["batches"] = batches_json(run, plan);
+  json["batches"] = batches_json(run, plan, base);
   json["batch_limits"] = limits_json(plan.batch_limits, plan.pieces.per_cast);
   json["around"] = around_json(plan.around);
   json["decorations"] = Json::array();
@@ -291,7 +300,19 @@ std::string plan_json(const planning::Run& run, const planning::Plan& plan,
   for (const auto& caution : plan.cautions) json["cautions"].push_back(caution_json(caution));
   json["first_aid"] = first_aid_json();
   json["assumptions"] = assumptions_json(run, plan);
-  return json_document(json);
+  return json;
+}
+
+}  // namespace
+
+std::string plan_json(const planning::Run& run, const planning::Plan& plan,
+                      const std::vector<planning::MadeLye>& made, const BatchCodes& codes,
+                      const std::optional<LyeOfDay>& lye_of_day) {
+  return json_document(document_of(run, plan, made, codes, lye_of_day, planning::BaseIs::its_own));
+}
+
+std::string line_json(const planning::Run& run, const planning::Plan& plan) {
+  return json_document(document_of(run, plan, {}, {}, {}, planning::BaseIs::shared));
 }
 
 }  // namespace brimwright::reports

@@ -24,4 +24,8 @@ std::string plan_json(const planning::Run& run, const planning::Plan& plan,
                       const std::vector<planning::MadeLye>& made = {}, const BatchCodes& codes = {},
                       const std::optional<LyeOfDay>& lye_of_day = {});
 
+/// The same of a line that is poured together with others, as it is kept with its batch: what is
+/// weighed and noted of its base is with that.
+std::string line_json(const planning::Run& run, const planning::Plan& plan);
+
 }  // namespace brimwright::reports

@@ -1,10 +1,15 @@
+#include "planning/blanks.h"
 #include "reports/batter_json.h"
+#include "reports/blanks_json.h"
+#include "reports/json_document.h"
 #include "reports/json_numbers.h"
 #include "reports/plan_numbers.h"
 #include "reports/together_report.h"
 #include "reports/weigh_out_json.h"
 
 #include <nlohmann/json.hpp>
+
+#include <utility>
 
 namespace brimwright::reports {
 namespace {
@@ -13,7 +18,7 @@ using Json = nlohmann::ordered_json;
 using planning::TogetherPart;
 
 /// Of a batter that is poured into several kinds of piece nothing is "each".
-Json base_json(const planning::BatterTally& batter, const chemistry::Formula& formula) {
+Json batter_of(const planning::BatterTally& batter, const chemistry::Formula& formula) {
   Json json = batter_json(batter, formula);
   json.erase("volume_each_ml");
   json.erase("mass_each_g");
@@ -49,7 +54,7 @@ Json batch_json(const PouredTogether& of, std::size_t b) {
   return with_weigh_out({{"count", batch.count()},
                          {"numbers", batch.numbers},
                          {"pieces", batch.pieces},
-                         {"base", base_json(batter, together.run.pour.formula)},
+                         {"base", batter_of(batter, together.run.pour.formula)},
                          {"left_behind_g", grams(left_behind)},
                          {"over_g", grams(batter.weighing.batter - taken - left_behind)},
                          {"lines", parts}},
@@ -77,6 +82,24 @@ Json together_json(const std::vector<PouredTogether>& all) {
                     {"cautions", cautions}});
   }
   return json;
+}
+
+std::string base_json(const PouredTogether& of) {
+  const auto& plan = of.planned->plan;
+  Json batches = Json::array();
+  for (std::size_t b = 0; b < plan.batches.size(); ++b) {
+    Json one = batch_json(of, b);
+    one["pour"] = std::move(one["base"]);
+    one.erase("base");
+    auto blanks = planning::blanks_of(of.planned->run, plan, plan.batches[b]);
+    std::erase_if(blanks, [](const auto& blank) { return !planning::is_of_base(blank); });
+    one["blanks"] = blanks_json(blanks);
+    batches.push_back(std::move(one));
+  }
+  return json_document({{"base", plan.name},
+                        {"word", of.word},
+                        {"pieces", {{"batches", plan.pieces.batches}}},
+                        {"batches", batches}});
 }
 
 }  // namespace brimwright::reports

@@ -1,4 +1,5 @@
 #include "reports/json_document.h"
+#include "reports/json_numbers.h"
 #include "reports/stock_json.h"
 #include "reports/trail_report.h"
 #include "units/money.h"
@@ -68,6 +69,10 @@ Json went_json(const records::PieceChange& went) {
           {"why", text_or_null(went.why)}};
 }
 
+double percent_of(const trade::Fraction& share) {
+  return to_decimals(100 * share.convert_to<double>(), 4);
+}
+
 Json batch_json(const Trail::BatchPart& part) {
   Json rows = Json::array(), went = Json::array();
   for (const auto& row : part.rows) rows.push_back(row_json(row));
@@ -78,6 +83,10 @@ Json batch_json(const Trail::BatchPart& part) {
           {"file", part.batch.run_file},
           {"number", part.batch.number},
           {"begun_on", part.batch.begun_on},
+          {"poured_from", part.base.empty() ? Json(nullptr)
+                                            : Json{{"batch", part.base},
+                                                   {"share_percent", percent_of(part.of_base)}}},
+          {"lines", part.lines},
           {"rows", rows},
           {"all_rows", part.has_all_rows},
           {"cost", part.has_all_rows ? cost_json(part.cost) : Json(nullptr)},

@@ -5,6 +5,7 @@
 #include "records/lot_use.h"
 #include "records/lots.h"
 #include "records/pieces.h"
+#include "trade/fraction.h"
 
 #include <cstdint>
 #include <string>
@@ -40,7 +41,10 @@ struct Trail {
     records::Batch batch;
     std::vector<Row> rows = {};  // of what is asked about a lot, those it is in
     bool has_all_rows = false;
-    records::PaidCost cost = {};  // of all rows
+    records::PaidCost cost = {};          // of all rows, and of its part of the base
+    std::string base = {};                // the code of the base that it was poured from
+    trade::Fraction of_base = 0;          // its part of that
+    std::vector<std::string> lines = {};  // of a base: the codes of what was poured from it
     records::PieceCount count = {};
     std::vector<records::PieceChange> went = {};
   };

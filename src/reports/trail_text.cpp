@@ -57,14 +57,15 @@ std::string row_text(const Trail::Row& row) {
   return set_in(on_one_line(text + ": " + from));
 }
 
-std::string cost_text(const records::PaidCost& cost) {
+std::string cost_text(const records::PaidCost& cost, bool has_base) {
   std::string text;
   for (const auto& sum : cost.sums) {
     const Money shown = trade::to_coin(sum, trade::ToCoin::nearest, {});
     text += (text.empty() ? "" : " + ") + amount_text(shown) + " " + shown.currency.code;
   }
   if (text.empty() && cost.unpriced.empty()) return "";
-  text = "Materials did cost " + (text.empty() ? "an unknown sum" : text) + " by their lots";
+  text = "Materials did cost " + (text.empty() ? "an unknown sum" : text) + " by their lots" +
+         (has_base ? ", with its part of the base" : "");
   std::string unpriced;
   for (const std::string& name : cost.unpriced) unpriced += (unpriced.empty() ? "" : ", ") + name;
   return set_in(on_one_line(
@@ -82,13 +83,23 @@ std::string went_text(const records::PieceChange& went) {
       on_one_line(text + " on " + went.day + (went.why.empty() ? "" : " (" + went.why + ")")));
 }
 
+std::string pieces_text(const Trail::BatchPart& part) {
+  if (part.lines.empty())
+    return part.count.is_known ? count_words(part.count) : "how many pieces is not noted";
+  std::string codes;
+  for (const std::string& code : part.lines) codes += (codes.empty() ? "" : ", ") + code;
+  return "poured into " + codes;
+}
+
 std::string batch_text(const Trail::BatchPart& part) {
-  std::string text = line(on_one_line(
-      "Batch " + part.batch.code + " of " + part.batch.run_name + ", begun " + part.batch.begun_on +
-      ": " + (part.count.is_known ? count_words(part.count) : "how many pieces is not noted")));
+  std::string text = line(on_one_line("Batch " + part.batch.code + " of " + part.batch.run_name +
+                                      ", begun " + part.batch.begun_on + ": " + pieces_text(part)));
+  if (!part.base.empty())
+    text += set_in(on_one_line("poured from " + part.base + ", of which it is " +
+                               fixed_percent(Share::of_one(part.of_base.convert_to<double>()))));
   for (const auto& row : part.rows) text += row_text(row);
   if (part.has_all_rows && part.rows.empty()) text += set_in("What was weighed was not recorded.");
-  if (part.has_all_rows) text += cost_text(part.cost);
+  if (part.has_all_rows) text += cost_text(part.cost, !part.base.empty());
   for (const auto& went : part.went) text += went_text(went);
   return text;
 }

@@ -428,6 +428,14 @@ std::vector<Vessel> weigh_out(const planning::Run& run, const planning::Plan& pl
   return Listing(run, plan, batch).vessels();
 }
 
+std::vector<Vessel> weigh_out_beside_base(const planning::Run& run, const planning::Plan& plan,
+                                          const planning::Batch& batch) {
+  auto vessels = weigh_out(run, plan, batch);
+  std::erase_if(vessels,
+                [](const Vessel& vessel) { return vessel.batter == planning::BatterRole::base; });
+  return vessels;
+}
+
 Vessel jugs_of_layers(const std::string& key, const planning::Run& run,
                       const planning::Batch& batch) {
   Filling filling({.key = key,

@@ -16,6 +16,10 @@ namespace brimwright::reports {
 std::vector<Vessel> weigh_out(const planning::Run& run, const planning::Plan& plan,
                               const planning::Batch& batch);
 
+/// The same of a batch whose base is mixed with others' and weighed there.
+std::vector<Vessel> weigh_out_beside_base(const planning::Run& run, const planning::Plan& plan,
+                                          const planning::Batch& batch);
+
 /// The jugs of a batch's layers, lowest first, with what is stirred into them.
 Vessel jugs_of_layers(const std::string& key, const planning::Run& run,
                       const planning::Batch& batch);

@@ -81,6 +81,12 @@ std::vector<PlannedPurity> purities_planned(const std::vector<const planning::Ru
   return all;
 }
 
+std::vector<PlannedPurity> purities_planned(const chemistry::Formula& formula) {
+  std::vector<PlannedPurity> all;
+  add_purities(all, formula);
+  return all;
+}
+
 const PlannedPurity* planned_otherwise(const Meaning& meaning, const Needed& needed) {
   if (!meaning.purity) return nullptr;
   constexpr Share hair = Share::of_one(1e-9);  // of binary fractions

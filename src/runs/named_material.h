@@ -40,6 +40,7 @@ struct Needed {
   std::vector<PlannedPurity> purities;
 };
 std::vector<PlannedPurity> purities_planned(const std::vector<const planning::Run*>& runs);
+std::vector<PlannedPurity> purities_planned(const chemistry::Formula& formula);
 
 /// The first of `needed` that what `meaning` is of could not be weighed for: the plan takes that
 /// alkali to be of another purity than the name states. Nothing where it could.

@@ -3,23 +3,19 @@
 #include "chemistry/superfat.h"
 #include "records/blanks.h"
 #include "records/lot_use.h"
-#include "reports/plan_report.h"
 #include "runs/studio_file.h"
 #include "service/batters_as_weighed.h"
-#include "service/run_planning.h"
+#include "service/lot_purity.h"
+#include "service/plan_again.h"
 #include "units/reading.h"
 #include "units/weight_text.h"
 
-#include <nlohmann/json.hpp>
-
 #include <algorithm>
-#include <optional>
 #include <utility>
 
 namespace brimwright::service {
 namespace {
 
-using Json = nlohmann::ordered_json;
 using records::Blank;
 
 Mass mass_in(const std::string& text) { return read_mass(text, {}); }
@@ -31,48 +27,6 @@ WeighedRows weighed_otherwise(const std::vector<Blank>& rows, const records::Not
     if (const auto mass = notes.mass(row.key); mass && *mass != mass_in(row.planned))
       weighed.emplace(row.key.substr(records::weighed_prefix.size()), *mass);
   return weighed;
-}
-
-const Json* batch_in(const Json& plan, std::int64_t number) {
-  for (const Json& batch : plan.at("batches"))
-    for (const Json& one : batch.at("numbers"))
-      if (one.get<std::int64_t>() == number) return &batch;
-  return nullptr;
-}
-
-Json superfats_of(const Json& batch) {
-  Json superfats = Json::array();
-  for (const char* batter : {"pour", "pipe"})
-    if (batch.contains(batter) && batch[batter].is_object())
-      superfats.push_back(batch[batter].value("superfat_percent", Json()));
-  return superfats;
-}
-
-/// Whether two plans weigh the same batch of the same things.
-bool are_alike(const Json& one, const Json& other, std::int64_t number) {
-  const Json* a = batch_in(one, number);
-  const Json* b = batch_in(other, number);
-  return a != nullptr && b != nullptr && a->at("mark") == b->at("mark") &&
-         superfats_of(*a) == superfats_of(*b);
-}
-
-/// As planned again from the run's file of now, where that is what was frozen.
-std::optional<PlannedRun> plan_again(const std::string& frozen, std::int64_t number,
-                                     const std::string& run, const moulds::Library& library,
-                                     const Caller& caller) try {
-  PlannedRun again = planned_run(run, {}, library, caller);
-  if (!are_alike(Json::parse(frozen), Json::parse(reports::plan_json(again.run, again.plan)),
-                 number))
-    return std::nullopt;
-  return again;
-} catch (const UserError&) {
-  return std::nullopt;
-}
-
-const planning::Batch& size_of(const planning::Plan& plan, std::int64_t number) {
-  return *std::find_if(plan.batches.begin(), plan.batches.end(), [&](const auto& batch) {
-    return std::find(batch.numbers.begin(), batch.numbers.end(), number) != batch.numbers.end();
-  });
 }
 
 std::string superfat_words(const chemistry::EffectiveSuperfat& superfat) {
@@ -176,7 +130,8 @@ std::vector<Remark> use_as_weighed(records::Records& records, const records::Bat
     rows.back().amount = really_used(*row, notes);
   }
   if (rows.empty()) return {};
-  find_what_serves(rows, records, runs::read_supplies(runs::studio_for(run, library)));
+  find_what_serves(rows, records, runs::read_supplies(runs::studio_for(run, library)),
+                   purities_in_name);
   return records::use_lots(records, batch.id, batch.begun_on, std::move(rows),
                            read_wishes(wishes, terms));
 }
@@ -192,9 +147,9 @@ AsWeighed as_weighed(const records::Records& records, const records::Batch& batc
   const auto rows = records::rows_in(frozen, batch.number);
   const WeighedRows weighed = weighed_otherwise(rows, notes);
   if (weighed.empty()) return {};
-  const auto again = plan_again(frozen, batch.number, run, library, caller);
+  const auto again = plan_again(records, batch, run, library, caller);
   if (!again) return without_plan(rows, weighed);
-  const planning::Batch& size = size_of(again->plan, batch.number);
+  const planning::Batch& size = again->batch(batch.number);
   const BatchAsWeighed all = as_weighed(again->run, again->plan, size, weighed);
   AsWeighed told;
   for (const BatterAsWeighed& batter : all.batters) {

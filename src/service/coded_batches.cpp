@@ -74,20 +74,48 @@ std::string folder_of(const std::string& file) {
   return folder.empty() ? "." : folder.string();
 }
 
-}  // namespace
+RunRecords records_for(const std::string& file, const std::string& id, const std::string& word) {
+  return {.folder = folder_of(file),
+          .file = std::filesystem::path(file).filename().string(),
+          .id = id,
+          .name = "",
+          .word = word};
+}
 
-CodedBatches coded_batches(const planning::Run& run, const planning::Plan& plan) try {
-  const auto records = records::Records::in(folder_of(run.file));
+/// Of what `answer` plans in so many batches.
+CodedBatches coded(const RunRecords& its, const std::string& answer, std::int64_t batches) try {
+  const auto records = records::Records::in(its.folder);
   if (!records) return {};
-  const RunRecords its{.folder = folder_of(run.file),
-                       .file = std::filesystem::path(run.file).filename().string(),
-                       .id = run.id,
-                       .name = run.name};
-  return Looking(*records, its, Json::parse(reports::plan_json(run, plan)))
-      .found(plan.pieces.batches);
+  return Looking(*records, its, Json::parse(answer)).found(batches);
 } catch (const UserError& error) {
   return {.remarks = {{Severity::caution,
                        "The batch numbers are not known: " + std::string(error.what()) + "."}}};
+}
+
+}  // namespace
+
+CodedBatches coded_batches(const planning::Run& run, const planning::Plan& plan) {
+  const RunRecords its = records_for(run.file, run.id, "");
+  std::error_code none;
+  if (!std::filesystem::exists(std::filesystem::path(its.folder) / records::file_name, none))
+    return {};
+  return coded(its, reports::plan_json(run, plan), plan.pieces.batches);
+}
+
+reports::PouredCodes coded_base(const runs::Order& order, const reports::PouredTogether& base) {
+  reports::PouredCodes codes;
+  const auto& together = *base.planned;
+  codes.base = coded(records_for(order.file, order.id, base.word), reports::base_json(base),
+                     together.plan.pieces.batches)
+                   .codes;
+  for (std::size_t i = 0; i < base.lines.size(); ++i) {
+    const planning::Run& run = *base.lines[i].run;
+    codes.lines.push_back(coded(records_for(run.file, run.id, ""),
+                                reports::line_json(run, together.lines[i]),
+                                together.lines[i].pieces.batches)
+                              .codes);
+  }
+  return codes;
 }
 
 }  // namespace brimwright::service

@@ -14,7 +14,6 @@
 #include <iterator>
 #include <memory>
 #include <set>
-#include <stdexcept>
 #include <utility>
 
 namespace brimwright::service {
@@ -50,29 +49,25 @@ records::Source source_of(const fs::path& path, const std::string& name) {
   return {.path = name, .sha256 = records::content_hash(bytes)};
 }
 
-/// Each file once, under the name that it is given above.
-std::vector<records::Source> sources_of(const std::string& run,
-                                        const std::vector<std::string>& read,
-                                        const moulds::Library& library) {
-  const fs::path folder = whole_path(run).parent_path();
+}  // namespace
+
+const planning::Batch& FrozenPlan::batch(std::int64_t number) const {
+  return batch_numbered(plan, number);
+}
+
+std::vector<records::Source> sources_of_plan(const std::string& file,
+                                             const std::vector<std::string>& read,
+                                             const moulds::Library& library) {
+  const fs::path folder = whole_path(file).parent_path();
   const fs::path shipped = library.shipped.empty() ? fs::path() : whole_path(library.shipped);
   std::set<fs::path> paths;
-  for (const std::string& file : read) paths.insert(whole_path(file));
+  for (const std::string& one : read) paths.insert(whole_path(one));
   std::vector<records::Source> sources;
   for (const fs::path& path : paths)
     sources.push_back(source_of(path, called(path, folder, shipped)));
   std::sort(sources.begin(), sources.end(),
             [](const auto& a, const auto& b) { return a.path < b.path; });
   return sources;
-}
-
-}  // namespace
-
-const planning::Batch& FrozenPlan::batch(std::int64_t number) const {
-  for (const auto& batch : plan.batches)
-    if (std::find(batch.numbers.begin(), batch.numbers.end(), number) != batch.numbers.end())
-      return batch;
-  throw std::logic_error("no batch has that number");
 }
 
 /// Planned twice, all files read anew and what was measured remembered: where both plans are the
@@ -89,7 +84,7 @@ FrozenPlan frozen_plan(const std::string& file, const moulds::Library& given,
   auto [run, pieces, plan] = planned_run(file, {}, library, patient);
   library.named->push_back(file);
   std::vector<std::string> read = *library.named;
-  auto sources = sources_of(file, read, library);
+  auto sources = sources_of_plan(file, read, library);
   const auto answer_of = [&](const planning::Run& of, const planning::Plan& its) {
     return reports::plan_json(of, its, {}, {},
                               lye_of_day(of, its, runs::studio_for(file, library)));

@@ -24,6 +24,11 @@ struct FrozenPlan {
   const planning::Batch& batch(std::int64_t number) const;
 };
 
+/// All files that a plan of `file` was made from, each once, as they are read now.
+std::vector<records::Source> sources_of_plan(const std::string& file,
+                                             const std::vector<std::string>& read,
+                                             const moulds::Library& library);
+
 /// UserError where the run cannot be planned, and where its files changed meanwhile.
 FrozenPlan frozen_plan(const std::string& file, const moulds::Library& library,
                        const Caller& caller);

@@ -2,12 +2,14 @@
 
 #include "reports/weigh_out.h"
 #include "runs/studio_file.h"
+#include "service/lot_purity.h"
+#include "service/run_planning.h"
 #include "units/written_number.h"
 
 #include <algorithm>
+#include <iterator>
 #include <map>
 #include <set>
-#include <stdexcept>
 #include <utility>
 
 namespace brimwright::service {
@@ -16,13 +18,6 @@ namespace {
 using records::Weighed;
 using reports::Vessel;
 using trade::Amount;
-
-const planning::Batch& size_of(const planning::Plan& plan, std::int64_t number) {
-  for (const auto& batch : plan.batches)
-    if (std::find(batch.numbers.begin(), batch.numbers.end(), number) != batch.numbers.end())
-      return batch;
-  throw std::logic_error("the plan has no batch " + std::to_string(number));
-}
 
 void add_counted(std::vector<Weighed>& rows, const planning::Plan& plan) {
   for (std::size_t i = 0; i < plan.decorations.size(); ++i) {
@@ -66,12 +61,10 @@ void note_other_analyses(std::vector<Remark>& remarks, const records::Records& r
     }
 }
 
-}  // namespace
-
-std::vector<Weighed> weighed_for(const planning::Run& run, const planning::Plan& plan,
-                                 const planning::Batch& batch, std::int64_t number) {
+/// What is melted is melted for the first.
+std::vector<Weighed> rows_in(const std::vector<Vessel>& vessels, std::int64_t number) {
   std::vector<Weighed> rows;
-  for (const Vessel& vessel : reports::weigh_out(run, plan, batch)) {
+  for (const Vessel& vessel : vessels) {
     if (vessel.kind == Vessel::Kind::melt && number != 1) continue;
     for (const auto& row : vessel.rows)
       if (!row.material.empty())
@@ -80,12 +73,51 @@ std::vector<Weighed> weighed_for(const planning::Run& run, const planning::Plan&
                         .shown = row.name,
                         .amount = Amount::at_least(static_cast<double>(vessel.times) * row.mass)});
   }
+  return rows;
+}
+
+bool is_for(const std::string& name, const std::vector<Weighed>& rows) {
+  return std::any_of(rows.begin(), rows.end(), [&](const Weighed& row) {
+    return name == row.row || name == row.material || name == row.shown;
+  });
+}
+
+bool is_lot_for(const std::string& code, const std::vector<Weighed>& rows,
+                const records::Records& records) {
+  const auto lots = records::lots_called(records, code);
+  return std::any_of(lots.begin(), lots.end(), [&](const auto& one) {
+    return std::any_of(rows.begin(), rows.end(), [&](const Weighed& row) {
+      const auto& others = row.served_by;
+      return row.material == one.lot.material ||
+             std::find(others.begin(), others.end(), one.lot.make) != others.end() ||
+             std::find(others.begin(), others.end(), one.lot.material) != others.end();
+    });
+  });
+}
+
+}  // namespace
+
+std::vector<Weighed> weighed_for(const planning::Run& run, const planning::Plan& plan,
+                                 std::int64_t number) {
+  auto rows = rows_in(reports::weigh_out(run, plan, batch_numbered(plan, number)), number);
   if (number == 1) add_counted(rows, plan);
   return rows;
 }
 
+std::vector<Weighed> weighed_beside_base(const planning::Run& run, const planning::Plan& plan,
+                                         std::int64_t number) {
+  auto rows =
+      rows_in(reports::weigh_out_beside_base(run, plan, batch_numbered(plan, number)), number);
+  if (number == 1) add_counted(rows, plan);
+  return rows;
+}
+
+std::vector<Weighed> weighed_for_base(const reports::PouredTogether& base, std::size_t batch) {
+  return rows_in(reports::weigh_out(base, batch), 1);
+}
+
 void find_what_serves(std::vector<Weighed>& rows, const records::Records& records,
-                      const runs::Supplies& supplies) {
+                      const runs::Supplies& supplies, const PuritiesOf& purities) {
   std::vector<std::string> needed;
   for (const Weighed& row : rows) needed.push_back(row.material);
   std::multimap<std::string, std::string> serving;
@@ -94,7 +126,10 @@ void find_what_serves(std::vector<Weighed>& rows, const records::Records& record
     const Place where =
         serves == supplies.serves_as.end() ? Place{records.path(), ""} : serves->second.where;
     const std::string material = runs::material_of(name, needed, supplies, where);
-    if (material != name) serving.emplace(material, name);
+    if (material == name) continue;
+    serving.emplace(material, name);
+    for (Weighed& row : rows)
+      if (row.material == material) leave_out_other_purity(row, name, purities(row));
   }
   for (Weighed& row : rows) {
     const auto [first, end] = serving.equal_range(row.material);
@@ -115,16 +150,34 @@ records::FromLots read_wishes(const LotWishes& typed, const UserTerms& terms) {
   return wishes;
 }
 
-std::vector<Remark> take_of_lots(records::Records& records, const records::Batch& batch,
-                                 const planning::Run& run, const planning::Plan& plan,
-                                 const moulds::Library& library, const LotWishes& wishes,
-                                 const UserTerms& terms) {
-  auto rows = weighed_for(run, plan, size_of(plan, batch.number), batch.number);
-  find_what_serves(rows, records, *runs::supplies_of(runs::studio_for(run.file, library), library));
-  auto remarks = records::use_lots(records, batch.id, batch.begun_on, std::move(rows),
-                                   read_wishes(wishes, terms));
-  note_other_analyses(remarks, records, batch, run);
-  return remarks;
+LotWishes wishes_for(const std::vector<Weighed>& rows, const LotWishes& typed,
+                     const records::Records& records, const UserTerms& terms) {
+  LotWishes wishes;
+  for (const std::string& one : typed.lots)
+    if (is_for(read_wishes({{one}, {}}, terms).chosen.begin()->first, rows))
+      wishes.lots.push_back(one);
+  for (const std::string& code : typed.beyond_stock)
+    if (is_lot_for(code, rows, records)) wishes.beyond_stock.push_back(code);
+  return wishes;
+}
+
+void find_what_serves(std::vector<Weighed>& rows, const records::Records& records,
+                      const planning::Run& run, const moulds::Library& library) {
+  find_what_serves(rows, records, *runs::supplies_of(runs::studio_for(run.file, library), library),
+                   [&](const Weighed& row) { return purities_of_row(run, row); });
+}
+
+LotsTaken take_of_lots(records::Records& records, const records::Batch& batch,
+                       const planning::Run& run, std::vector<Weighed> rows, const LotWishes& wishes,
+                       const UserTerms& terms) {
+  LotsTaken taken{.remarks = records::use_lots(records, batch.id, batch.begun_on, std::move(rows),
+                                               read_wishes(wishes, terms))};
+  note_other_analyses(taken.remarks, records, batch, run);
+  OtherPurities other = other_purities(records, batch, run);
+  taken.has_more_lye = other.has_more_lye;
+  taken.remarks.insert(taken.remarks.end(), std::make_move_iterator(other.remarks.begin()),
+                       std::make_move_iterator(other.remarks.end()));
+  return taken;
 }
 
 }  // namespace brimwright::service

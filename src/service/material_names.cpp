@@ -36,6 +36,11 @@ std::optional<std::string> text_at(const Fields& fields, const std::string& key)
 
 }  // namespace
 
+bool is_make_of_alkali(const std::string& name) {
+  const auto meaning = runs::meaning_of(name);
+  return !meaning.dry.empty() && meaning.purity.has_value();
+}
+
 MaterialNames::MaterialNames(const StockPlace& place, const moulds::Library& library)
     : place_(place) {
   for (const char* name : {"NaOH", "KOH", "water"}) add(name);
@@ -132,6 +137,7 @@ MaterialNames::Named MaterialNames::named(const std::string& typed, const Place&
     return fats.size() == 1 && fats.front()->id == material;
   };
   Named found{.material = material};
+  if (is_make_of_alkali(name)) found.make = name;
   found.is_known = std::any_of(names_.begin(), names_.end(), is_it);
   if (!found.is_known) found.near = nearest_name(typed, names_);
   return found;

@@ -17,7 +17,8 @@ class MaterialNames {
  public:
   MaterialNames(const StockPlace& place, const moulds::Library& library);
 
-  /// A material as lots call it. `make` is what the goods are called where they serve as it.
+  /// A material as lots call it. `make` is what the goods are called where they serve as it, and of
+  /// dry alkali where that tells how pure it is ("KOH 85 %").
   struct Named {
     std::string material, make = {};
     bool is_known = true;                  // in any of those files
@@ -39,6 +40,9 @@ class MaterialNames {
   std::vector<std::string> names_;
   std::map<std::string, std::string> own_fats_;  // ids, by their names in small letters
 };
+
+/// Whether `name` is dry alkali of a stated purity, which goes with no plan for another.
+bool is_make_of_alkali(const std::string& name);
 
 /// To people: of a fat its name, not its id.
 std::string shown_material(const std::string& material);

@@ -1,8 +1,11 @@
 #include "service/noted_batches.h"
 
 #include "records/batch_code.h"
+#include "records/poured_from.h"
 
 #include <nlohmann/json.hpp>
+
+#include <utility>
 
 namespace brimwright::service {
 
@@ -20,6 +23,13 @@ reports::NotedBatch NotedBatches::of(const records::Batch& batch) {
                             .notes = records::notes_of(records_, batch),
                             .weighings = records::weighings_of(records_, batch)};
   noted.for_sale = records::for_sale(noted.notes, today_);
+  for (const auto& line : records::poured_of(records_, batch.id))
+    if (auto its = records::batch_of_id(records_, line.batch))
+      noted.lines.push_back(std::move(*its));
+  if (!noted.lines.empty()) noted.for_sale = {.why_not = "has no pieces of its own"};
+  if (const auto poured = records::poured_from(records_, batch.id))
+    if (const auto base = records::batch_of_id(records_, poured->base))
+      noted.poured_from = base->code;
   return noted;
 }
 

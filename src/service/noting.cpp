@@ -3,6 +3,7 @@
 #include "records/act.h"
 #include "records/batch_code.h"
 #include "records/noting.h"
+#include "records/poured_from.h"
 #include "records/records.h"
 #include "reports/note_report.h"
 #include "reports/plan_report.h"
@@ -12,9 +13,13 @@
 #include "service/lot_taking.h"
 #include "service/noted_batches.h"
 #include "service/notes_reading.h"
+#include "service/ordered.h"
+#include "service/poured_base.h"
+#include "service/run_planning.h"
 #include "service/run_records.h"
 #include "units/letters.h"
 #include "units/reading.h"
+#include "units/wording.h"
 #include "units/written_number.h"
 
 #include <nlohmann/json.hpp>
@@ -40,7 +45,46 @@ std::chrono::sys_days day_of(const std::string& text, const Place& where) {
   return std::chrono::sys_days(read_date(text, where));
 }
 
-/// One request on the records of one run.
+[[noreturn]] void ask_about_lye(const std::vector<Remark>& told, const Place& where,
+                                const std::string& remedy) {
+  std::string problem;
+  for (const Remark& remark : told) problem += (problem.empty() ? "" : " ") + remark.text;
+  if (problem.ends_with('.')) problem.pop_back();
+  throw Question({.file = where.file,
+                  .field = where.field,
+                  .asks = "confirmed",
+                  .problem = problem,
+                  .remedy = Words(remedy + ", give ") + Answer{"confirmed", more_lye} + " with it",
+                  .choices = {{{{"confirmed", more_lye}}}}});
+}
+
+/// A batch that begins, and what it weighs.
+struct Begun {
+  Batch batch;
+  const planning::Run* run;
+  std::vector<records::Weighed> rows;
+};
+
+/// Each with those of `typed` that are for it; what is for none stays with the first, which refuses
+/// it.
+std::vector<LotWishes> dealt_wishes(const LotWishes& typed, const std::vector<Begun>& all,
+                                    const Records& records, const UserTerms& terms) {
+  if (all.size() == 1) return {typed};
+  std::vector<LotWishes> dealt;
+  LotWishes left = typed;
+  for (const Begun& one : all) {
+    dealt.push_back(wishes_for(one.rows, typed, records, terms));
+    for (const std::string& lot : dealt.back().lots) std::erase(left.lots, lot);
+    for (const std::string& code : dealt.back().beyond_stock) std::erase(left.beyond_stock, code);
+  }
+  auto& first = dealt.front();
+  first.lots.insert(first.lots.end(), left.lots.begin(), left.lots.end());
+  first.beyond_stock.insert(first.beyond_stock.end(), left.beyond_stock.begin(),
+                            left.beyond_stock.end());
+  return dealt;
+}
+
+/// One request on the records of one run, or of a base for several.
 class Desk {
  public:
   Desk(const NoteRequest& request, const UserTerms& terms, const moulds::Library& library,
@@ -50,7 +94,9 @@ class Desk {
         library_(library),
         caller_(caller),
         shown_(shown),
-        run_(run_records(request.file, library)),
+        order_(order_in(request.file, std::nullopt, library)),
+        run_(order_ ? poured_records(*order_, word_asked(), library)
+                    : run_records(request.file, library)),
         asked_(notes_asked(request, terms)) {
     refuse_what_does_not_go_together();
     if (request.code) code_ = records::read_batch_code(*request.code, terms.place("code"));
@@ -71,6 +117,7 @@ class Desk {
   }
 
  private:
+  std::string word_asked() const;
   void refuse_what_does_not_go_together();
   std::int64_t read_batch_number(const std::string& typed) const;
 
@@ -82,6 +129,10 @@ class Desk {
 
   FrozenPlan planned();
   Batch begun(Records& records, const FrozenPlan& frozen);
+  std::vector<Begun> begin_lines(Records& records, const Batch& base);
+  Batch begin_line(Records& records, const Batch& base, const PouredBase::Poured& poured,
+                   std::int64_t place);
+  void take(Records& records, std::vector<Begun> all);
   std::string begun_on() const;
   Batch picked(const Records& records) const;
   Batch batch_with_code(const Records& records) const;
@@ -93,7 +144,7 @@ class Desk {
                        bool is_meant);
   bool was_told(const Records& records, const Batch& batch, const records::Notes& before,
                 const AsWeighed& told) const;
-  static void ask_about_lye(const AsWeighed& told, const records::Note& said);
+  void ask_about_lots(const LotsTaken& taken);
   reports::NotedBatch shown_of(const Records& records, NotedBatches& noted, const Batch& batch);
   void refuse_begun(const Records& records) const;
   void refuse_other_weights(const FrozenPlan& frozen) const;
@@ -109,12 +160,36 @@ class Desk {
   const moulds::Library& library_;
   const Caller& caller_;
   const ShownBatch& shown_;
+  std::optional<runs::Order> order_;  // whose lines are poured together
+  std::optional<PouredBase> base_;    // once that is planned
   RunRecords run_;
+  std::vector<std::string> begun_lines_;  // in sentences
   NotesAsked asked_;
   std::optional<std::string> code_;
   std::optional<std::int64_t> number_;
   reports::NoteReport report_;
 };
+
+std::string Desk::word_asked() const {
+  const auto words = shared_words(*order_);
+  if (words.empty())
+    throw UserError({request_.file, ""},
+                    "is an order of which no lines are poured together, and batches are of runs",
+                    "name one of its runs");
+  std::string all;
+  for (const std::string& word : words) all += (all.empty() ? "" : ", ") + brimwright::quoted(word);
+  const auto& asked = request_.together;
+  if (asked && std::find(words.begin(), words.end(), *asked) == words.end())
+    throw UserError(terms_.place("together"),
+                    brimwright::quoted(*asked) + " is no word that lines of this order share",
+                    "give one of " + all);
+  if (asked) return *asked;
+  if (words.size() > 1)
+    throw UserError(terms_.place("together"),
+                    "is missing: lines of this order are poured together as " + all,
+                    "say which, " + terms_.say({"together", words.front()}));
+  return words.front();
+}
 
 void Desk::refuse_what_does_not_go_together() {
   const auto refuse = [&](const char* one, const char* other) {
@@ -124,6 +199,8 @@ void Desk::refuse_what_does_not_go_together() {
   const auto needs = [&](const char* one, const std::string& others) {
     throw UserError(terms_.place(one), "does nothing alone", "give it with " + others);
   };
+  if (request_.together && !order_)
+    throw UserError(terms_.place("together"), "is of an order, and this is a run", "leave it out");
   const bool notes = !request_.set.empty() || request_.notes;
   if (request_.begin && request_.reserve) refuse("reserve", "begin");
   if (request_.reserve && notes) refuse("reserve", request_.notes ? "notes" : "set");
@@ -159,7 +236,14 @@ std::string Desk::about(const char* code, const std::string& which) const {
 
 /// Past the gates; which of its batches is meant is known then.
 FrozenPlan Desk::planned() {
-  FrozenPlan frozen = frozen_plan(request_.file, library_, caller_);
+  if (order_) {
+    base_ = poured_base(request_.file, run_.word, request_.today, library_, caller_);
+    run_.name = base_->together.plan.name + ", poured together (" + run_.word + ")";
+    report_.run = run_.name;
+  }
+  FrozenPlan frozen =
+      base_ ? FrozenPlan{base_->together.run, base_->together.plan, base_->answer, base_->sources}
+            : frozen_plan(request_.file, library_, caller_);
   const std::int64_t in_all = frozen.plan.pieces.batches;
   report_.in_all = in_all;
   if (!number_ && in_all > 1)
@@ -255,15 +339,97 @@ Batch Desk::begun(Records& records, const FrozenPlan& frozen) {
                                       .number = *number_,
                                       .begun_on = begun_on(),
                                       .begun_at = request_.now,
-                                      .pieces = frozen.batch(*number_).pieces,
+                                      .pieces = base_ ? 0 : frozen.batch(*number_).pieces,
                                       .program = request_.program,
                                       .plan = frozen.answer,
                                       .sources = frozen.sources,
                                       .code = code_},
                                      terms_.place("code"));
-  report_.remarks = take_of_lots(records, batch, frozen.run, frozen.plan, library_,
-                                 {request_.lots, request_.beyond_stock}, terms_);
+  std::vector<Begun> all;
+  all.push_back({batch, &frozen.run,
+                 base_ ? weighed_for_base(base_->told(), base_->size_of(*number_))
+                       : weighed_for(frozen.run, frozen.plan, *number_)});
+  if (base_)
+    for (Begun& line : begin_lines(records, batch)) all.push_back(std::move(line));
+  take(records, std::move(all));
   return batch;
+}
+
+/// A batch of each line that is poured from it.
+std::vector<Begun> Desk::begin_lines(Records& records, const Batch& base) {
+  std::vector<Begun> all;
+  for (const PouredBase::Poured& poured : base_->poured_from(*number_)) {
+    const planning::Run& run = base_->runs[poured.line];
+    const planning::Plan& plan = base_->together.lines[poured.line];
+    all.push_back({begin_line(records, base, poured, static_cast<std::int64_t>(all.size()) + 1),
+                   &run, weighed_beside_base(run, plan, poured.number)});
+    const Batch& line = all.back().batch;
+    begun_lines_.push_back(
+        "Poured from it: " + line.code + ", batch " + std::to_string(line.number) + " of " +
+        brimwright::quoted(line.run_name) + ", " + counted(line.pieces, "piece") + ".");
+  }
+  return all;
+}
+
+Batch Desk::begin_line(Records& records, const Batch& base, const PouredBase::Poured& poured,
+                       std::int64_t place) {
+  const PouredBase::Line& line = base_->lines[poured.line];
+  const RunRecords its = run_records(line.file, library_);
+  if (one_name_of(its.folder) != one_name_of(run_.folder))
+    throw UserError({line.file, ""},
+                    "lies in another folder than its order, beside which its batch is recorded",
+                    "move the order to its runs");
+  refuse_shared_id(records, its);
+  std::optional<std::string> code = base.code + "-" + std::to_string(place);
+  if (code->size() > records::longest_batch_code || records::was_given(records, *code) ||
+      records::reserved_code(records, its.key(), poured.number))
+    code.reset();
+  const Batch batch = records::begin_batch(
+      records,
+      {.id = schemas::new_id(),
+       .run = its.key(),
+       .run_file = its.file,
+       .run_name = its.name,
+       .number = poured.number,
+       .begun_on = base.begun_on,
+       .begun_at = base.begun_at,
+       .pieces = batch_numbered(base_->together.lines[poured.line], poured.number).pieces,
+       .program = request_.program,
+       .plan = line.answer,
+       .sources = line.sources,
+       .code = std::move(code)},
+      terms_.place("code"));
+  records::pour_from(records,
+                     {.batch = batch.id,
+                      .base = base.id,
+                      .place = place,
+                      .takes = std::max<std::int64_t>(std::llround(poured.takes / gram * 1e6), 1)});
+  return batch;
+}
+
+void Desk::take(Records& records, std::vector<Begun> all) {
+  for (Begun& one : all) find_what_serves(one.rows, records, *one.run, library_);
+  const auto wishes = dealt_wishes({request_.lots, request_.beyond_stock}, all, records, terms_);
+  LotsTaken taken;
+  for (std::size_t i = 0; i < all.size(); ++i) {
+    LotsTaken its =
+        take_of_lots(records, all[i].batch, *all[i].run, std::move(all[i].rows), wishes[i], terms_);
+    taken.has_more_lye |= its.has_more_lye;
+    for (Remark& remark : its.remarks)
+      if (std::none_of(taken.remarks.begin(), taken.remarks.end(),
+                       [&](const Remark& told) { return told.text == remark.text; }))
+        taken.remarks.push_back(std::move(remark));
+  }
+  if (taken.has_more_lye) ask_about_lots(taken);
+  report_.remarks = std::move(taken.remarks);
+}
+
+/// Alkali purer than planned is taken of no lot unasked.
+void Desk::ask_about_lots(const LotsTaken& taken) {
+  std::vector<Remark> dangers = taken.remarks;
+  std::erase_if(dangers, [](const Remark& one) { return one.severity != Severity::danger; });
+  if (std::erase(asked_.confirmed, more_lye) == 0)
+    ask_about_lye(dangers, terms_.place("lot"), "name another lot, or if it was of that one");
 }
 
 void Desk::begin() {
@@ -282,6 +448,7 @@ void Desk::begin() {
   report_.done.push_back("Begun: " + batch.code + ", batch " + std::to_string(*number_) + " of " +
                          std::to_string(*report_.in_all) + " of " + brimwright::quoted(run_.name) +
                          ", on " + batch.begun_on + ". Its plan is frozen.");
+  for (std::string& line : begun_lines_) report_.done.push_back(std::move(line));
   tell_noted(batch);
   for (const auto& caution : frozen.plan.cautions)
     if (caution.severity == Severity::danger) report_.remarks.push_back(caution);
@@ -405,7 +572,7 @@ void Desk::weigh_otherwise(Records& records, const Batch& batch, const records::
   const AsWeighed told = as_weighed(records, batch, records::notes_of(records, batch),
                                     request_.file, library_, caller_);
   if (said != nullptr && !is_meant && !was_told(records, batch, before, told))
-    ask_about_lye(told, *said);
+    ask_about_lye(told.remarks, said->where, "correct the weight, or if it was weighed so");
   report_.remarks.insert(report_.remarks.end(), told.remarks.begin(), told.remarks.end());
 }
 
@@ -417,19 +584,6 @@ bool Desk::was_told(const Records& records, const Batch& batch, const records::N
   return std::all_of(told.more_lye.begin(), told.more_lye.end(), [&](const std::string& one) {
     return std::find(then.begin(), then.end(), one) != then.end();
   });
-}
-
-void Desk::ask_about_lye(const AsWeighed& told, const records::Note& said) {
-  std::string problem;
-  for (const Remark& remark : told.remarks) problem += (problem.empty() ? "" : " ") + remark.text;
-  if (problem.ends_with('.')) problem.pop_back();
-  throw Question({.file = said.where.file,
-                  .field = said.where.field,
-                  .asks = "confirmed",
-                  .problem = problem,
-                  .remedy = Words("correct the weight, or if it was weighed so, give ") +
-                            Answer{"confirmed", more_lye} + " with it",
-                  .choices = {{{{"confirmed", more_lye}}}}});
 }
 
 reports::NotedBatch Desk::shown_of(const Records& records, NotedBatches& noted,

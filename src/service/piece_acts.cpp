@@ -3,6 +3,7 @@
 #include "records/batches.h"
 #include "records/notes.h"
 #include "records/pieces.h"
+#include "records/poured_from.h"
 #include "reports/plan_words.h"
 #include "service/lot_reading.h"
 #include "service/ordered.h"
@@ -33,7 +34,15 @@ struct Told {
 };
 
 Batch batch_told(const std::string& code, const Records& records, const Place& where) {
-  if (const auto batch = records::batch_called(records, code)) return *batch;
+  if (const auto batch = records::batch_called(records, code)) {
+    std::string lines;
+    for (const auto& line : records::poured_of(records, batch->id))
+      if (const auto its = records::batch_of_id(records, line.batch))
+        lines += (lines.empty() ? "" : ", ") + its->code;
+    if (lines.empty()) return *batch;
+    throw UserError(where, brimwright::quoted(code) + " is a base, and has no pieces of its own",
+                    "name the batch that was poured from it: " + lines);
+  }
   std::vector<std::string> codes;
   for (const Batch& one : records::batches(records)) codes.push_back(one.code);
   const auto near = nearest_name(code, codes);
@@ -209,9 +218,11 @@ std::vector<reports::Stock::Pieces> pieces_in(const Records& records, const std:
   const auto notes = records::all_notes(records);
   const auto changed = records::changed_pieces(records);
   Cures cures(records);
+  const auto bases = records::all_bases(records);
   static const records::Notes none;
   std::vector<reports::Stock::Pieces> all;
   for (Batch& batch : records::batches(records)) {
+    if (bases.contains(batch.id)) continue;
     const auto its = notes.find(batch.id);
     const records::Notes& noted = its == notes.end() ? none : its->second;
     const auto change = changed.find(batch.id);

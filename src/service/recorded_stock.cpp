@@ -17,9 +17,17 @@ namespace fs = std::filesystem;
 using records::Lot;
 using records::StandingLot;
 
-/// What the lot is called where packs are: its goods' own name while they serve as the material.
+/// What the lot is called where packs are: its goods' own name while they serve as the material, or
+/// tell how pure it is.
 const std::string& listed_name(const Lot& lot, const runs::Supplies& supplies) {
-  return supplies.serves_as.contains(lot.make) ? lot.make : lot.material;
+  const bool is_make =
+      !lot.make.empty() && (supplies.serves_as.contains(lot.make) || is_make_of_alkali(lot.make));
+  return is_make ? lot.make : lot.material;
+}
+
+/// Lots of alkali once had no make.
+bool are_of_one_make(const Lot& lot, const std::string& make) {
+  return lot.make == make || (lot.make.empty() && is_make_of_alkali(make));
 }
 
 void put(runs::Supplies& supplies, const StandingLot& one, const Place& where) {
@@ -45,7 +53,7 @@ std::vector<std::string> have_left_out(const runs::Supplies& supplies, const Mat
     const auto named = names.named(listed, shelf.where);
     const auto lots = records::lots_of(records, {named.material});
     const bool is_taken = std::any_of(lots.begin(), lots.end(), [&](const StandingLot& one) {
-      return one.lot.origin == Lot::Origin::before_records && one.lot.make == named.make;
+      return one.lot.origin == Lot::Origin::before_records && are_of_one_make(one.lot, named.make);
     });
     if (!is_taken) left_out.push_back(listed);
   }

@@ -161,19 +161,21 @@ struct InitRequest {
   std::string folder;
 };
 
-/// Note what really happened to a batch of a run, in the records of the run's own folder; with
-/// nothing to do, tell what is noted. `batch` is its number in the run, or `batch_code` the code of
-/// one of its makings. `begin` freezes it and `reserve` gives out its code before, `again` for
-/// another making of what was begun; `code` is hers in place of the next one, or on its own another
-/// for a batch that is begun. Each of `set` is "base.made=1766 g", without a value taken back, and
-/// `notes` names a file with more of them. `confirmed` are values that were asked about. `lots` and
-/// `beyond_stock` are what begins with the lots that it takes (lot_taking.h).
+/// Note what really happened to a batch of a run, in the records of the run's own folder, or to one
+/// of the base that lines of an order are poured from (those whose word is `together`; it may be
+/// left out where there is but one); with nothing to do, tell what is noted. `batch` is its number
+/// in the run, or `batch_code` the code of one of its makings. `begin` freezes it and `reserve`
+/// gives out its code before, `again` for another making of what was begun; `code` is hers in place
+/// of the next one, or on its own another for a batch that is begun. Each of `set` is
+/// "base.made=1766 g", without a value taken back, and `notes` names a file with more of them.
+/// `confirmed` are values that were asked about. `lots` and `beyond_stock` are what begins with the
+/// lots that it takes (lot_taking.h).
 ///
 /// `now` is a moment with its offset, `today` its day, `program` the version. `act` is the asker's
 /// own id of what is done, which changes nothing when it is done already.
 struct NoteRequest {
   std::string file;
-  std::optional<std::string> batch = {}, batch_code = {};
+  std::optional<std::string> batch = {}, batch_code = {}, together = {};
   bool begin = false, again = false, reserve = false;
   std::optional<std::string> code = {}, on = {}, notes = {};
   std::vector<std::string> set = {}, confirmed = {}, lots = {}, beyond_stock = {};

@@ -10,6 +10,7 @@
 
 #include <algorithm>
 #include <memory>
+#include <stdexcept>
 #include <vector>
 
 namespace brimwright::service {
@@ -101,6 +102,13 @@ planning::Plan gated_plan(const planning::Run& run, const planning::Measured& me
   planning::Plan plan = planning::plan_of(run, measured);
   pass_gates(run, plan);
   return plan;
+}
+
+const planning::Batch& batch_numbered(const planning::Plan& plan, std::int64_t number) {
+  for (const auto& batch : plan.batches)
+    if (std::find(batch.numbers.begin(), batch.numbers.end(), number) != batch.numbers.end())
+      return batch;
+  throw std::logic_error("the plan has no batch " + std::to_string(number));
 }
 
 PlannedRun planned_run(const std::string& file, std::optional<std::int64_t> sell,

@@ -42,6 +42,9 @@ void pass_gates_beside_base(const planning::Run& run, const planning::Plan& plan
 /// The plan of the run's own number of pieces, past those gates.
 planning::Plan gated_plan(const planning::Run& run, const planning::Measured& measured);
 
+/// That of number `number` of the run's batches. Expects there to be one.
+const planning::Batch& batch_numbered(const planning::Plan& plan, std::int64_t number);
+
 /// A run with its plan, and what that was made from.
 struct PlannedRun {
   planning::Run run;

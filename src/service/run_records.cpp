@@ -33,28 +33,40 @@ std::string id_in(const fs::path& path) try {
   return "";
 }
 
-}  // namespace
-
-std::string RunRecords::key() const { return id.empty() ? "file:" + file : id; }
-
-std::vector<std::string> RunRecords::keys() const {
-  if (id.empty()) return {key()};
-  return {id, "file:" + file};
-}
-
-RunRecords run_records(const std::string& file, const moulds::Library& library) {
+RunRecords records_beside(const std::string& file, const moulds::Library& library) {
   const fs::path path(file);
   const std::string folder = path.has_parent_path() ? path.parent_path().string() : ".";
   if (is_built_in(folder, library))
     throw UserError({file, ""}, "is a built-in example, beside which nothing is recorded",
                     "copy it into a folder of your own first");
+  return {.folder = folder, .file = path.filename().string(), .id = "", .name = ""};
+}
+
+}  // namespace
+
+std::string RunRecords::key() const { return keys().front(); }
+
+std::vector<std::string> RunRecords::keys() const {
+  const std::string of = word.empty() ? "" : "#" + word;
+  if (id.empty()) return {"file:" + file + of};
+  return {id + of, "file:" + file + of};
+}
+
+RunRecords run_records(const std::string& file, const moulds::Library& library) {
+  RunRecords run = records_beside(file, library);
   const Fields fields = Fields::read(file);
-  RunRecords run{.folder = folder, .file = path.filename().string(), .id = "", .name = ""};
-  if (fields.has("lines"))
-    throw UserError({file, ""}, "is an order, and batches are of runs", "name one of its runs");
   if (fields.has("id")) run.id = fields.uuid("id");
   run.name = fields.optional_name("name").value_or(run.file);
   return run;
+}
+
+RunRecords poured_records(const runs::Order& order, const std::string& word,
+                          const moulds::Library& library) {
+  RunRecords base = records_beside(order.file, library);
+  base.id = order.id;
+  base.word = word;
+  base.name = "Poured together (" + word + ")";
+  return base;
 }
 
 std::vector<records::Batch> batches_of(const records::Records& records, const RunRecords& run) {
@@ -76,7 +88,7 @@ std::optional<records::Batch> newest_batch(const records::Records& records, cons
 
 void refuse_shared_id(const records::Records& records, const RunRecords& run) {
   if (run.id.empty()) return;
-  for (const records::Batch& batch : records::batches_of(records, run.id))
+  for (const records::Batch& batch : records::batches_of(records, run.key()))
     if (batch.run_file != run.file && id_in(fs::path(run.folder) / batch.run_file) == run.id)
       throw UserError({run.file, "/id"},
                       "is the id of \"" + batch.run_file + "\" too, of which a batch is recorded",

@@ -3,6 +3,7 @@
 #include "moulds/library.h"
 #include "records/batches.h"
 #include "records/records.h"
+#include "runs/order_file.h"
 
 #include <cstdint>
 #include <optional>
@@ -17,6 +18,8 @@ struct RunRecords {
   std::string file;    // its name there
   std::string id;      // empty where the file has none
   std::string name;    // as it calls itself, or its file's name
+  std::string word =
+      {};  // of the lines of an order, where it is the base that they are poured from
 
   /// What its batches are recorded under from now on.
   std::string key() const;
@@ -27,6 +30,10 @@ struct RunRecords {
 /// Of the run in `file`, which need not be fit to be planned. UserError for a built-in file, in
 /// whose folder nothing is recorded.
 RunRecords run_records(const std::string& file, const moulds::Library& library);
+
+/// Of the base that the lines of `order` with that word are poured from. UserError as above.
+RunRecords poured_records(const runs::Order& order, const std::string& word,
+                          const moulds::Library& library);
 
 std::vector<records::Batch> batches_of(const records::Records& records, const RunRecords& run);
 std::optional<records::Batch> newest_batch(const records::Records& records, const RunRecords& run,

@@ -284,7 +284,7 @@ reports::Sheet sheet_of_order(const runs::Order& order, const SheetRequest& requ
                                             coded_batches(runs[i]->run, planned.lines[i]).codes));
     for (const auto& one : together)  // all its lines, where the first of them stands
       if (one.lines.front().number == i)
-        for (auto& sheet : reports::bench_sheets(one, request.printed_at))
+        for (auto& sheet : reports::bench_sheets(one, request.printed_at, coded_base(order, one)))
           sheets.push_back(std::move(sheet));
   }
   const std::string whom = reports::whom_and_when(order.whom_for, order.due);

@@ -6,6 +6,7 @@
 #include "records/lots.h"
 #include "records/notes.h"
 #include "records/pieces.h"
+#include "records/poured_from.h"
 #include "records/records.h"
 #include "reports/trail_report.h"
 #include "service/material_names.h"
@@ -42,19 +43,22 @@ class Following {
   void from_lot(const StandingLot& lot) {
     if (!add_lot(lot)) return;
     for (const LotChange& change : records::changes_of_lot(records_, lot.lot.id)) {
-      if (!change.batch.empty()) batches_.insert(change.batch);
+      if (!change.batch.empty()) add_with_lines(change.batch);
       if (!change.made.empty())
         if (const auto made = records::lot_of_id(records_, change.made)) from_lot(*made);
     }
   }
 
-  /// A batch, and the lots that are in it.
+  /// A batch, with the base that it was poured from, and the lots that are in it.
   void from_batch(const std::string& id) {
-    batches_.insert(id);
+    add_with_lines(id);
     whole_.insert(id);
-    for (const auto& row : records::used_by(records_, id))
-      for (const LotChange& take : row.takes)
-        if (const auto lot = records::lot_of_id(records_, take.lot)) back_from_lot(*lot);
+    if (const auto poured = records::poured_from(records_, id)) {
+      batches_.insert(poured->base);
+      add_lots_of(poured->base);
+      whole_.insert(poured->base);
+    }
+    add_lots_of(id);
   }
 
   void finish(Trail& trail) {
@@ -78,6 +82,17 @@ class Following {
   }
 
  private:
+  /// What is in a base is in all that was poured from it.
+  void add_with_lines(const std::string& id) {
+    batches_.insert(id);
+    for (const auto& line : records::poured_of(records_, id)) batches_.insert(line.batch);
+  }
+  void add_lots_of(const std::string& id) {
+    for (const auto& row : records::used_by(records_, id))
+      for (const LotChange& take : row.takes)
+        if (const auto lot = records::lot_of_id(records_, take.lot)) back_from_lot(*lot);
+  }
+
   bool add_lot(const StandingLot& lot) {
     if (!known_.insert(lot.lot.id).second) return false;
     Trail::LotPart part{.of = lot, .shown = shown_material(lot.lot.material)};
@@ -114,7 +129,22 @@ class Following {
         .went = records::changes_of_pieces(records_, batch.id)};
     for (const auto& row : rows)
       if (part.has_all_rows || is_asked_about(row)) part.rows.push_back(row_of(row));
+    for (const auto& line : records::poured_of(records_, batch.id))
+      if (const auto its = records::batch_of_id(records_, line.batch))
+        part.lines.push_back(its->code);
+    add_base(part);
     return part;
+  }
+
+  void add_base(Trail::BatchPart& part) const {
+    const auto poured = records::poured_from(records_, part.batch.id);
+    const auto base = poured ? records::batch_of_id(records_, poured->base) : std::nullopt;
+    if (!base) return;
+    part.base = base->code;
+    part.of_base = records::part_of_base(records_, *poured);
+    if (part.has_all_rows)
+      part.cost.add(
+          records::cost_of(records_, records::used_by(records_, base->id)).times(part.of_base));
   }
 
   bool is_asked_about(const records::RowUse& row) const {

@@ -79,7 +79,7 @@ TEST_CASE("a batch takes what it weighs, of goods that serve by her word too") {
                                            .program = "0",
                                            .plan = "{}"},
                                           {});
-  CHECK(take_of_lots(records, batch, run, plan, library, {}, plain_terms()).empty());
+  CHECK(take_of_lots(records, batch, run, plan, library, {}, plain_terms()).remarks.empty());
   std::int64_t olive = 0;
   for (const auto& row : records::used_by(records, "b")) {
     if (row.weighed.material != "olive") {
