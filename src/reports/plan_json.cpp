@@ -204,7 +204,10 @@ Json with_work(Json one, const planning::Run& run, const planning::Plan& plan,
                const planning::Batch& batch, planning::BaseIs base) {
   auto blanks = planning::blanks_of(run, plan, batch);
   const bool is_shared = base == planning::BaseIs::shared;
-  if (is_shared) std::erase_if(blanks, planning::is_of_base);
+  if (is_shared) {
+    one["beside_base"] = true;
+    std::erase_if(blanks, planning::is_of_base);
+  }
   one["blanks"] = blanks_json(blanks);
   return with_weigh_out(std::move(one), is_shared ? weigh_out_beside_base(run, plan, batch)
                                                   : weigh_out(run, plan, batch));

@@ -111,9 +111,11 @@ std::optional<Minutes> shared_by(const std::optional<std::chrono::seconds>& time
   return Minutes(*time) / static_cast<double>(*pieces);
 }
 
-void note_times(BatchFacts& facts, const records::Notes& notes) {
+/// Work on a batch whose base was mixed for several tells nothing of one that is made alone.
+void note_times(BatchFacts& facts, const Json& batch, const records::Notes& notes) {
   std::optional<Minutes> making;
-  if (const auto time = notes.minutes("minutes.making")) making = Minutes(*time);
+  const auto time = notes.minutes("minutes.making");
+  if (time && !batch.contains("beside_base")) making = Minutes(*time);
   std::optional<std::int64_t> packed = facts.pieces_made;
   if (packed) *packed -= facts.rejects.value_or(0);
   facts.times = {
@@ -171,7 +173,7 @@ void note_facts(BatchFacts& facts, const Json& pour, const Json& batch, const re
   note_base(*facts.base, pour, batch, notes);
   note_toppings(facts.toppings, batch, notes);
   note_decorations(facts.decorations, notes);
-  note_times(facts, notes);
+  note_times(facts, batch, notes);
   note_scales(facts, batch, on_scales(batch, notes));
   if (!facts.cure) return;
   note_cure(*facts.cure, weighings, notes.date("base.made_on").value_or(facts.date));
