@@ -208,7 +208,8 @@ def of_buying(plain):
 def of_poured_together(plain):
     """A base for two lines, in batches; small and on a coarse scale, so that there is something to caution of; a word that is alone."""
     small = {**plain, "scales": {"large": {"step": "1 g", "most": "5 kg"}, "fine": {"step": "1 g", "most": "500 g"}}, "pots": {"holds": "800 ml"}}
-    small.pop("money", None)
+    for key in ("money", "id"):
+        small.pop(key, None)
     os.makedirs(f"{folder}/poured", exist_ok=True)
     shutil.copy(f"{root}/examples/meadow_base.formula.json", f"{folder}/poured")
     for name in ("one", "two", "three"):
@@ -219,6 +220,10 @@ def of_poured_together(plain):
                                                                                for name, word in words]})
     yield ["quote", f"{folder}/poured/both.order.json"]
     yield ["buy", f"{folder}/poured/both.order.json"]
+    ask(["note", f"{folder}/poured/both.order.json", "--batch", "1", "--begin", "--code", "A"])
+    yield ["note", f"{folder}/poured/both.order.json"]
+    yield ["note", f"{folder}/poured/one.run.json"]
+    yield ["trail", f"{folder}/poured", "A-1"]
 
 
 def of_what_stands_ready(plain):

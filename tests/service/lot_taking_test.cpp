@@ -16,13 +16,6 @@ namespace {
 
 const std::string root = BRIMWRIGHT_SOURCE_DIR;
 
-const planning::Batch& batch_of(const planning::Plan& plan, std::int64_t number) {
-  for (const auto& batch : plan.batches)
-    for (const std::int64_t its : batch.numbers)
-      if (its == number) return batch;
-  throw std::logic_error("no such batch");
-}
-
 TEST_CASE("all batches together weigh of each material what the plan says is used of it") {
   // Two ways to one number: rows of the vessels, and materials_used() for prices.
   const std::string name = GENERATE("plain_bars", "spring_cups", "marble_bowls", "tilted_loaf");
@@ -33,7 +26,7 @@ TEST_CASE("all batches together weigh of each material what the plan says is use
   std::map<std::string, int> rows_called;
   for (std::int64_t number = 1; number <= plan.pieces.batches; ++number) {
     rows_called.clear();
-    for (const auto& row : weighed_for(run, plan, batch_of(plan, number), number)) {
+    for (const auto& row : weighed_for(run, plan, number)) {
       CHECK(++rows_called[row.row] == 1);
       weighed[row.material] += row.amount.is_pieces() ? static_cast<double>(row.amount.whole())
                                                       : row.amount.mass() / gram;
@@ -79,7 +72,9 @@ TEST_CASE("a batch takes what it weighs, of goods that serve by her word too") {
                                            .program = "0",
                                            .plan = "{}"},
                                           {});
-  CHECK(take_of_lots(records, batch, run, plan, library, {}, plain_terms()).remarks.empty());
+  auto rows = weighed_for(run, plan, 1);
+  find_what_serves(rows, records, run, library);
+  CHECK(take_of_lots(records, batch, run, std::move(rows), {}, plain_terms()).remarks.empty());
   std::int64_t olive = 0;
   for (const auto& row : records::used_by(records, "b")) {
     if (row.weighed.material != "olive") {

@@ -2624,7 +2624,7 @@ export interface CatalogueTip {
   area_mm2: number;
 }
 /**
- * The answer of `note --json`: what may be noted of batches of a run, and what is.
+ * The answer of `note --json`: what may be noted of batches of a run, or of a base that lines of an order are poured from, and what is.
  */
 export interface Note {
   schema: "brimwright.note/1";
@@ -2670,6 +2670,14 @@ export interface NotedBatch {
    * That waits for its next making.
    */
   reserved_code: string | null;
+  /**
+   * The code of the base that was mixed for several runs, where it is poured from one.
+   */
+  poured_from: string | null;
+  /**
+   * What is poured from it, where it is such a base.
+   */
+  lines: PouredLine[];
   /**
    * Tested and passed, ready, not held back.
    */
@@ -2721,6 +2729,29 @@ export interface BegunBatch {
    * Of its frozen plan: batches planned alike have the same.
    */
   plan_sha256: string;
+}
+export interface PouredLine {
+  /**
+   * A UUID.
+   */
+  id: string;
+  /**
+   * Of its batch.
+   */
+  code: string;
+  run: string;
+  /**
+   * Its run's, in the folder of the records.
+   */
+  file: string;
+  /**
+   * Which of that run's batches.
+   */
+  number: number;
+  /**
+   * Planned.
+   */
+  pieces: number;
 }
 export interface NotedBlank {
   key: string;
@@ -4919,6 +4950,14 @@ export interface TrailBatch {
    */
   begun_on: string;
   /**
+   * The base that was mixed for several runs, where it is poured from one.
+   */
+  poured_from: TrailBase | null;
+  /**
+   * Of such a base: the codes of what was poured from it.
+   */
+  lines: string[];
+  /**
    * What it weighed: all, or what is of the lots asked about.
    */
   rows: TrailRow[];
@@ -4935,6 +4974,16 @@ export interface TrailBatch {
    * By day.
    */
   went: PiecesGone[];
+}
+export interface TrailBase {
+  /**
+   * Its code.
+   */
+  batch: string;
+  /**
+   * Of what is poured from it, by the plan.
+   */
+  share_percent: number;
 }
 /**
  * What a batch weighed in one row.
