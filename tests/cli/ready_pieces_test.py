@@ -286,5 +286,66 @@ for there in range(0, 31, 3):
     check(before is None or (now[0] <= before[0] and now[1] <= before[1]), f"{there} ready cost more or end later: {now} {before}")
     before = now
 
+# ---- the same of toppings, embeds, a loaf and lines poured together: the rest costs no more than the whole, and ends no later
+
+def priced(name, *runs):
+    """A folder with the examples, and a price for all that is used by these of them."""
+    made = f"{home}/{name}"
+    os.mkdir(made)
+    for file in os.listdir(f"{root}/examples"):
+        if file.endswith(".json"):
+            shutil.copy(f"{root}/examples/{file}", made)
+    write(f"{made}/oval.run.json", {**(plain := read(f"{made}/{bars}")), "id": "6c2d2e0a-0d3a-4f0b-9a86-64b6a9f7f998", "name": "Oval bars",
+                                    "pour": {**plain["pour"], "mould": "moulds/long_oval_bar.json"}})
+    studio = {**read(f"{soap}/studio.json"), "packs": {}}
+    studio.pop("packaging")
+    write(f"{made}/studio.json", studio)
+    used = [one for run_file in runs for one in asked(made, "buy", run_file)["materials"] if one["material"] != "water"]
+    write(f"{made}/studio.json", {**studio, "packs": {
+        one["material"]: [{"holds": "10 pieces" if "used_pieces" in one else "1 kg", "paid": "15.00"}] for one in used}})
+    return made
+
+
+def of_rest(where):
+    times, days = asked(where, "quote", market)["times"][0], asked(where, "days", market)
+    check(not times["unpriced"] and float(times["cost"]) > 0, f"{where}: something has no price: {times['unpriced']}")
+    lines = times["ready"]["lines"]
+    check(all(one["taken"] + one["to_make"] == one["wanted"] for one in lines), f"{where}: {lines}")
+    return (float(times["rest"]["cost"]) if times["rest"] else 0.0, days["promise"]), lines
+
+
+for run_file, pieces in (("spring_cups.run.json", 20), ("marble_bowls.run.json", 12), ("tilted_loaf.run.json", 20), ("tray_cups.run.json", 20)):
+    where = priced(run_file.split(".")[0], run_file)
+    begin(where, "L1", "2026-10-01", "pieces.made=24", "tested=pass", "ready_on=2026-11-25", file=run_file)
+    order(where, ready="take", lines=[{"run": run_file, "pieces": pieces}])
+    whole = None
+    for there in (0, pieces // 3, pieces - 1):
+        called(where, "stock", ".", "--counted-pieces", f"L1={there}")
+        now, (line,) = of_rest(where)
+        whole = whole or now
+        check(now[0] <= whole[0] and now[1] <= whole[1], f"{run_file}, {there} ready: the rest is dearer or later than the whole: {now} {whole}")
+        # As many are taken as leave a rest that the program makes of that run alone.
+        fewest = next((rest for rest in range(pieces - there, pieces + 1)
+                       if rest == 0 or run("plan", run_file, "--sell", str(rest), folder=where).returncode == 0), None)
+        check(line["to_make"] == fewest, f"{run_file}, {there} ready: {line['to_make']} are made, and {fewest} can be")
+        check(("are left, as just" in notes_of(where)) == (fewest > pieces - there), f"{run_file}, {there} ready: {notes_of(where)}")
+        if fewest > pieces - there:
+            left_some = run_file
+            check(f"{fewest - pieces + there} more of those that are ready are left, as just {pieces - there} cannot be made" in notes_of(where),
+                  notes_of(where))
+check(left_some == "spring_cups.run.json", "no rest was too small to be made")
+
+where = priced("poured", bars, "oval.run.json")
+for run_file, batch in ((bars, "M1"), ("oval.run.json", "M2")):
+    begin(where, batch, "2026-10-01", "pieces.made=24", "tested=pass", "ready_on=2026-11-25", file=run_file)
+order(where, ready="take", lines=[{"run": one, "pieces": 12, "together": "base"} for one in (bars, "oval.run.json")])
+whole = None
+for there in ((0, 0), (4, 0), (4, 7), (12, 3), (11, 11)):
+    called(where, "stock", ".", *(word for batch, count in zip(("M1", "M2"), there) for word in ("--counted-pieces", f"{batch}={count}")))
+    now, lines = of_rest(where)
+    check(tuple(one["taken"] for one in lines) == there, f"poured together, {there} ready: {lines}")
+    whole = whole or now
+    check(now[0] <= whole[0] and now[1] <= whole[1], f"poured together, {there} ready: {now} {whole}")
+
 shutil.rmtree(home)
 end("ready pieces go to orders, each once, and the rest is planned")
