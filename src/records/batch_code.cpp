@@ -95,6 +95,17 @@ std::optional<std::string> reserved_code(const Records& records, const std::stri
   });
 }
 
+void keep_reserved(Records& records, const std::string& from, const std::string& to) {
+  told(records.path(), [&] {
+    SQLite::Statement put(records.database().connection(),
+                          "UPDATE code SET run = ?2 WHERE run = ?1 AND reserved = 1 AND NOT EXISTS "
+                          "(SELECT 1 FROM code AS own WHERE own.run = ?2 AND own.number = "
+                          "code.number AND own.reserved = 1)");
+    SQLite::bind(put, from, to);
+    put.exec();
+  });
+}
+
 std::string reserve_code(Records& records, const std::string& run, std::int64_t number,
                          const std::string& day, const std::optional<std::string>& wanted,
                          const Place& where) {

@@ -29,6 +29,10 @@ bool was_given(const Records& records, const std::string& code);
 
 // What follows belongs within an act.
 
+/// Codes that wait for batches of `from` wait for those of `to` from now on, a run under its new
+/// name; but for a batch of which one waits there already.
+void keep_reserved(Records& records, const std::string& from, const std::string& to);
+
 /// The same, given now where none waits: `wanted`, or the day and the first letter that is free.
 /// UserError at `where` for one that is given already.
 std::string reserve_code(Records& records, const std::string& run, std::int64_t number,

@@ -39,7 +39,7 @@ class Looking {
 
  private:
   void look_at(std::int64_t number) {
-    if (const auto code = records::reserved_code(records_, run_.key(), number)) {
+    if (const auto code = reserved_code(records_, run_, number)) {
       found_.codes.push_back({number, *code, ""});
       return;
     }

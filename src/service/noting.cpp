@@ -14,6 +14,7 @@
 #include "service/noted_batches.h"
 #include "service/notes_reading.h"
 #include "service/ordered.h"
+#include "service/passing_folder.h"
 #include "service/poured_base.h"
 #include "service/run_planning.h"
 #include "service/run_records.h"
@@ -104,9 +105,12 @@ class Desk {
     report_ = {.run = run_.name, .file = run_.file, .id = run_.id};
   }
 
+  bool begins_records() const { return request_.begin && !Records::in(run_.folder); }
+  void rehearse();
+
   reports::NoteReport report() {
     if (request_.begin)
-      begin();
+      begin(run_.folder);
     else if (request_.reserve)
       reserve();
     else if (code_ || !asked_.changes.empty())
@@ -121,7 +125,7 @@ class Desk {
   void refuse_what_does_not_go_together();
   std::int64_t read_batch_number(const std::string& typed) const;
 
-  void begin();
+  void begin(const std::string& folder);
   void reserve();
   void change();
   void look();
@@ -380,11 +384,12 @@ Batch Desk::begin_line(Records& records, const Batch& base, const PouredBase::Po
                     "lies in another folder than its order, beside which its batch is recorded",
                     "move the order to its runs");
   refuse_shared_id(records, its);
+  keep_reserved(records, its);
   std::optional<std::string> code = base.code + "-" + std::to_string(place);
   if (code->size() > records::longest_batch_code || records::was_given(records, *code) ||
-      records::reserved_code(records, its.key(), poured.number))
+      reserved_code(records, its, poured.number))
     code.reset();
-  const Batch batch = records::begin_batch(
+  Batch batch = records::begin_batch(
       records,
       {.id = schemas::new_id(),
        .run = its.key(),
@@ -432,14 +437,28 @@ void Desk::ask_about_lots(const LotsTaken& taken) {
     ask_about_lye(dangers, terms_.place("lot"), "name another lot, or if it was of that one");
 }
 
-void Desk::begin() {
+/// Before the first records of a folder are begun: a batch that cannot be leaves none behind.
+void Desk::rehearse() {
+  const PassingFolder none;
+  try {
+    begin(none.path());
+  } catch (const UserError& error) {
+    const auto& parts = error.parts();
+    if (!parts.file.starts_with(none.path())) throw;
+    throw UserError({run_.folder + "/" + records::file_name, parts.field}, parts.problem,
+                    parts.remedy);
+  }
+}
+
+void Desk::begin(const std::string& folder) {
   const FrozenPlan frozen = planned();
   (void)begun_on();
   refuse_other_weights(frozen);
-  Records records = Records::kept_in(run_.folder);
+  Records records = Records::kept_in(folder);
   records::Act act(records, act_id(), request_.now, "begin", about("code", code_.value_or("")));
   if (act.was_done_before()) return show(records, *newest_batch(records, run_, *number_));
   refuse_shared_id(records, run_);
+  keep_reserved(records, run_);
   refuse_begun(records);
   const Batch batch = begun(records, frozen);
   check_code_of_file(batch);
@@ -466,11 +485,12 @@ void Desk::reserve() {
   if (!act.was_done_before()) {
     refuse_shared_id(records, run_);
     refuse_begun(records);
+    keep_reserved(records, run_);
     (void)records::reserve_code(records, run_.key(), *number_, request_.today, code_,
                                 terms_.place("code"));
     act.done();
   }
-  const auto code = records::reserved_code(records, run_.key(), *number_);
+  const auto code = reserved_code(records, run_, *number_);
   report_.done.push_back("Reserved: " + code.value_or("") + " for batch " +
                          std::to_string(*number_) + " of " + brimwright::quoted(run_.name) +
                          ". Sheet and label carry it from now on.");
@@ -637,7 +657,7 @@ void Desk::look_at_form(const Records* records) {
   const FrozenPlan frozen = planned();
   reports::NotedBatch form{.number = *number_,
                            .blanks = records::blanks_in(frozen.answer, *number_)};
-  if (records != nullptr) form.reserved = records::reserved_code(*records, run_.key(), *number_);
+  if (records != nullptr) form.reserved = reserved_code(*records, run_, *number_);
   report_.is_form = true;
   report_.batches.push_back(std::move(form));
 }
@@ -662,7 +682,9 @@ void Desk::look() {
 
 Reply noted(const NoteRequest& request, const Request& asked, const moulds::Library& library,
             const Caller& caller, const ShownBatch& shown) {
-  const reports::NoteReport report = Desk(request, asked.terms, library, caller, shown).report();
+  Desk desk(request, asked.terms, library, caller, shown);
+  if (desk.begins_records()) Desk(request, asked.terms, library, caller, shown).rehearse();
+  const reports::NoteReport report = desk.report();
   return {.document =
               asked.form == Form::json ? reports::note_json(report) : reports::note_text(report)};
 }

@@ -1,5 +1,6 @@
 #include "service/run_records.h"
 
+#include "records/batch_code.h"
 #include "units/fields.h"
 
 #include <algorithm>
@@ -84,6 +85,18 @@ std::optional<records::Batch> newest_batch(const records::Records& records, cons
   for (const std::string& key : run.keys())
     if (auto batch = records::newest_batch(records, key, number)) return batch;
   return std::nullopt;
+}
+
+std::optional<std::string> reserved_code(const records::Records& records, const RunRecords& run,
+                                         std::int64_t number) {
+  for (const std::string& key : run.keys())
+    if (auto code = records::reserved_code(records, key, number)) return code;
+  return std::nullopt;
+}
+
+void keep_reserved(records::Records& records, const RunRecords& run) {
+  for (const std::string& key : run.keys())
+    if (key != run.key()) records::keep_reserved(records, key, run.key());
 }
 
 void refuse_shared_id(const records::Records& records, const RunRecords& run) {

@@ -39,6 +39,12 @@ std::vector<records::Batch> batches_of(const records::Records& records, const Ru
 std::optional<records::Batch> newest_batch(const records::Records& records, const RunRecords& run,
                                            std::int64_t number);
 
+/// The code that waits for the next making of a batch, under whichever name of the run.
+std::optional<std::string> reserved_code(const records::Records& records, const RunRecords& run,
+                                         std::int64_t number);
+/// What was reserved while the file had no id waits under its id from now on. Within an act.
+void keep_reserved(records::Records& records, const RunRecords& run);
+
 /// UserError where another file of the folder has the run's id too, and a batch by it: whose batch
 /// this would be is not known then.
 void refuse_shared_id(const records::Records& records, const RunRecords& run);

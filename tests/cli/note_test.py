@@ -117,6 +117,23 @@ note(soap, "plain_bars.run.json", "--code", "KO-8")
 refused(soap, "plain_bars.run.json", "--code", "ko-7", says="was given to another batch")
 refused(soap, run, "--batch-code", "KO-8", says="is a batch of plain_bars.run.json")
 
+# A code reserved while the run had no id is its own once it has one; a batch that is refused begins no records.
+bare = folder("plain_bars")
+plain = read(f"{bare}/plain_bars.run.json")
+write(f"{bare}/plain_bars.run.json", {key: value for key, value in plain.items() if key != "id"})
+for words, says in [(["--set", "base.made=much"], '"much"'), (["--set", "base.mde=1 kg"], "did you mean base.made?"), (["--lot", "olive=OL-1"], "OL-1"),
+                    (["--confirmed", "1 kg"], "nothing that was asked about")]:
+    refused(bare, "plain_bars.run.json", "--begin", *words, says=says)
+    check(not [name for name in os.listdir(bare) if "records" in name], f"{words}: refused, and records are there: {os.listdir(bare)}")
+note(bare, "plain_bars.run.json", "--reserve", "--code", "ID-1")
+called(bare, "tidy", "plain_bars.run.json")
+check(read(f"{bare}/plain_bars.run.json").get("id"), "tidied, and no id")
+check("Batch number ID-1" in called(bare, "sheet", "plain_bars.run.json", "--html", "-").stdout, "the sheet lost its code with the id")
+check(noted(bare, "plain_bars.run.json")["reserved_code"] == "ID-1", "the form lost its code with the id")
+check("ID-1" in note(bare, "plain_bars.run.json", "--reserve").stdout, "another code reserved beside the first")
+check("Begun: ID-1" in note(bare, "plain_bars.run.json", "--begin").stdout, "begun with another code than on its sheet")
+check("ID-1" not in note(bare, "plain_bars.run.json", "--reserve", "--again").stdout, "one code for two makings")
+
 # ---- what does not go together, or cannot be
 for words, says in [(["--begin", "--reserve"], "does not go with"), (["--again"], "does nothing alone"), (["--on", "2026-12-01"], "does nothing alone"),
                     (["--batch", "1", "--batch-code", "x"], "does not go with"), (["--batch", "0"], "not the number of a batch"),
