@@ -22,4 +22,5 @@ size=$(cat bundle/page.js bundle/main-*.js bundle/chunk-*.js bundle/page.css bun
 
 cd "$root/tests/page"
 npm ci --ignore-scripts --no-audit --no-fund --silent
-printf '%s\n' *_test.mjs | xargs -P "$(nproc)" -I TEST node TEST "$root" "$program"
+# The longest files first, so that none is left alone at the end.
+ls -S *_test.mjs | xargs -P "$(nproc)" -I TEST node TEST "$root" "$program"
