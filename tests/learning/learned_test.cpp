@@ -330,3 +330,59 @@ TEST_CASE("a tenth of the cups read with their tare leave every figure nearer th
     CHECK(tally.closer >= 0.75 * tally.planned);
   }
 }
+
+namespace {
+
+/// What one figure of many studios is off by, beside what its interval says.
+struct Off {
+  double figures = 0, held = 0, expected = 0, variance = 0;
+  std::vector<double> of_truth;  // (value - truth) / truth, or the difference where that is in mm
+};
+
+std::string name_in_words(const FigureId& id) {
+  static const std::map<Kind, std::string> kinds = {{Kind::volume_error, "volume, mm of line"},
+                                                    {Kind::base_density, "density of the base"},
+                                                    {Kind::whipped_density, "density whipped"},
+                                                    {Kind::topping_each, "topping each"},
+                                                    {Kind::hand_correction, "hand"},
+                                                    {Kind::cure_loss, "cure"},
+                                                    {Kind::time, "minutes"}};
+  if (const auto at = kinds.find(id.kind); at != kinds.end()) return at->second;
+  return "loss " + std::to_string(static_cast<int>(std::get<OfLoss>(id.of).loss));
+}
+
+}  // namespace
+
+TEST_CASE("of a great many studios each figure holds as often as it says", "[.every]") {
+  constexpr int studios = 2000;
+  std::map<std::string, Off> all;
+  for (int seed = 1; seed <= studios; ++seed) {
+    const Studio studio = any_studio(
+        {.missing = 0.08, .seed = 100'000 + static_cast<std::uint64_t>(seed), .batches = 60});
+    for (const Figure& found : learned_from(studio.batches).figures) {
+      const auto truth = studio.truth.find(found.id);
+      const auto* interval = std::get_if<Interval>(&found.spread.is);
+      if (truth == studio.truth.end() || interval == nullptr) continue;
+      Off& off = all[name_in_words(found.id)];
+      ++off.figures;
+      off.held += number_of(found.spread.low) <= truth->second &&
+                  truth->second <= number_of(found.spread.high);
+      off.expected += interval->level;
+      off.variance += interval->level * (1 - interval->level);
+      const double difference = number_of(found.value) - truth->second;
+      off.of_truth.push_back(found.id.kind == Kind::volume_error ? difference
+                                                                 : difference / truth->second);
+    }
+  }
+  for (auto& [name, off] : all) {
+    std::sort(off.of_truth.begin(), off.of_truth.end());
+    const auto at = [&](double part) {
+      return off
+          .of_truth[static_cast<std::size_t>(part * static_cast<double>(off.of_truth.size() - 1))];
+    };
+    WARN(name << ": " << off.figures << " figures, held " << 100 * off.held / off.figures
+              << " % of " << 100 * off.expected / off.figures << " %, off by " << at(0.5)
+              << " in the middle, 19 in 20 between " << at(0.025) << " and " << at(0.975));
+    CHECK(std::abs(off.held - off.expected) <= 4 * std::sqrt(off.variance));
+  }
+}
