@@ -7,6 +7,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include <cstdint>
 #include <filesystem>
 #include <utility>
 
@@ -15,6 +16,8 @@ namespace brimwright::desk {
 using Json = nlohmann::ordered_json;
 
 namespace {
+
+constexpr std::int64_t most_batches = 1'000'000;
 
 std::string folder_of(const std::string& path) {
   const std::filesystem::path folder = std::filesystem::path(path).parent_path();
@@ -86,7 +89,10 @@ DeskAnswer Desk::record(const DeskRequest& request, Budget budget) const {
         {{"version", "none"}, {"record", {{"batches", Json::array()}, {"run_batches", nullptr}}}})};
   const std::string path = path_for(file, false);
   const std::string version = record_version(folder_of(path));
-  DeskAnswer answer = noted(dated(path), {}, budget);
+  service::NoteRequest note = dated(path);
+  if (const auto word = request.query.find("together"); word != request.query.end())
+    note.together = word->second;
+  DeskAnswer answer = noted(note, {}, budget);
   if (answer.answer.status != 200) return answer;
   Json json = Json::parse(answer.answer.body);
   const auto chosen = request.query.find("batch");
@@ -109,7 +115,9 @@ DeskAnswer Desk::noted(const service::NoteRequest& request, const service::Shown
 }
 
 /// What is recorded are the weights that the bench has frozen, or freezes now. A batch at the bench
-/// is one act: however often and from wherever it is asked, it has one record.
+/// is one act: however often and from wherever it is asked, it has one record. The base of lines
+/// that are poured together is never at the bench: it is frozen at once, and the act is the
+/// asker's.
 DeskAnswer Desk::begin_record(const DeskRequest& request, Budget budget) const {
   const Fields fields = fields_of(request);
   service::NoteRequest note = dated("");
@@ -119,6 +127,14 @@ DeskAnswer Desk::begin_record(const DeskRequest& request, Budget budget) const {
   note.confirmed = texts_at(fields, "confirmed");
   note.lots = texts_at(fields, "lot");
   note.beyond_stock = texts_at(fields, "beyond-stock");
+  note.together = fields.optional_text("together");
+  if (note.together) {
+    note.file = path_for(fields.text("run"), false);
+    note.batch = std::to_string(fields.whole_number("batch", 1, most_batches));
+    note.act = fields.uuid("act");
+    fields.refuse_unknown();
+    return noted(note, {}, budget);
+  }
   const Weighed asked(fields, true);
   const BenchRun run = bench_run(asked.file);
   note.file = path_for(asked.file, false);
@@ -138,6 +154,7 @@ DeskAnswer Desk::begin_record(const DeskRequest& request, Budget budget) const {
 DeskAnswer Desk::note(const DeskRequest& request, Budget budget) const {
   const Fields fields = fields_of(request);
   service::NoteRequest note = dated(path_for(fields.text("run"), false));
+  note.together = fields.optional_text("together");
   service::ShownBatch shown{.id = fields.uuid("batch")};
   note.act = fields.uuid("act");
   note.code = fields.optional_text("code");

@@ -136,13 +136,16 @@ struct ServerSettings {
 ///                                     of all batches of the run whose record has begun, each with
 ///                                     "noted", how many of its blanks are filled in; "blanks" and
 ///                                     "cured" of the one with that id alone, or else of the last.
-///                                     A built-in run has none
+///                                     A built-in run has none. With "&together=WORD", F is an
+///                                     order, and it is the base that its lines with that word are
+///                                     poured from; so with "together" in what follows
 ///   POST /api/record/begin            {"run", "text", "batch": NUMBER, "seen": MARK, "code",
 ///                                     "again": true, "confirmed": [...], "lot": [...],
 ///                                     "beyond-stock": [...]} -> {"record": R} of that batch: the
 ///                                     record of the batch at the bench, which is frozen now where
 ///                                     it is not yet; asked again, the same. 409 where "seen" is
-///                                     not its mark
+///                                     not its mark. With "together", without "text" and "seen":
+///                                     {"act": ID of her own, ...}, frozen now
 ///   POST /api/record/note             {"run", "batch": ID, "act": ID of her own, "set": {KEY: TEXT
 ///   | null},
 ///                                     "seen": {KEY: TEXT | null}, "confirmed": [...], "code",

@@ -148,6 +148,29 @@ with open(f"{folder}/{run}", "w") as file:
 status, answer = server.post("/api/record/begin", **begin, again=True)
 check(status == 422 and "other weights" in answer["complaint"]["problem"], f"weighed by another run: {answer}")
 check(len(record()["record"]["batches"]) == makings, "nothing is recorded of it")
+# What lines of an order are poured from: begun once by the asker's id, at once, and noted under its order and word.
+market = "market.order.json"
+with open(f"{folder}/{market}", "w") as file:
+    json.dump({"schema": "brimwright.order/1", "for": "a market", "lines": [
+        {"run": f"{name}.run.json", "pieces": pieces, "together": "A"} for name, pieces in (("plain_bars", 12), ("marble_bowls", 6))]}, file)
+of = {"run": market, "together": "A"}
+check(server.get("/api/record", **of)[1]["record"]["batches"] == [], "no base is begun")
+check(server.post("/api/record/begin", **of, batch=1)[0] == 422, "no act")
+check(server.post("/api/record/begin", **{**of, "together": "B"}, batch=1, act=str(uuid.uuid4()))[0] == 422, "no such word")
+begin_base = {**of, "batch": 1, "act": str(uuid.uuid4()), "code": "KO-7"}
+with concurrent.futures.ThreadPoolExecutor(4) as several:
+    answers = list(several.map(lambda _: server.post("/api/record/begin", **begin_base), range(4)))
+check(all(status == 200 for status, _ in answers), f"a base is begun: {answers}")
+(base,) = server.get("/api/record", **of)[1]["record"]["batches"]
+check([line["code"] for line in base["lines"]] == ["KO-7-1", "KO-7-2"] and base["begun"]["code"] == "KO-7", f"its lines: {base['lines']}")
+check(server.post("/api/record/begin", **{**begin_base, "act": str(uuid.uuid4()), "code": "KO-8"})[0] == 422, "begun already")
+made = next(blank["planned"] for blank in base["blanks"] if blank["key"] == "base.made")
+status, answer = server.post("/api/record/note", **of, batch=base["begun"]["id"], act=str(uuid.uuid4()), set={"base.made": made},
+                             seen={"base.made": None})
+check(status == 200 and noted("base.made", answer) == made, f"noted of a base: {answer}")
+line = server.get("/api/record", run="plain_bars.run.json")[1]["record"]["batches"][-1]
+check(line["poured_from"] == "KO-7" and not any(blank["key"].startswith("base.") for blank in line["blanks"]), "the line's own record")
+
 for method, path in ("GET", f"/api/record?run={run}"), ("POST", "/api/record/begin"), ("POST", "/api/record/note"):
     for headers, refused in ({}, 401), ({"X-Bench-Key": server.key, "Origin": "http://elsewhere.test"}, 403), (
             {"X-Bench-Key": server.key, "Host": "elsewhere.test"}, 421):

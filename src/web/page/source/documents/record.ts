@@ -7,6 +7,7 @@ import {
   type Blank,
   type KeptRecord,
   type RecordedBatch,
+  type RecordOf,
   type Weighing,
 } from "../program/record";
 import {
@@ -35,11 +36,18 @@ addEventListener("storage", ({ key }) => {
 
 /** For each drawing: another run lies open, so its records are read. */
 export function follow_run_to_record(): void {
-  const { file } = state.run;
-  if (!file || state.record.run === file) return;
-  update({ record: { run: file, batches: [], acts: waiting_notes(), chosen: remembered(file) } });
+  if (state.run.file) follow_to_record({ run: state.run.file });
+}
+
+/** The same of a base that lines of an order are poured from. */
+export function follow_to_record({ run, together }: RecordOf): void {
+  if (is_shown({ run, together })) return;
+  update({ record: { run, together, batches: [], acts: waiting_notes(), chosen: remembered({ run, together }) } });
   void look_at_record().then(send_notes);
 }
+
+const name_of = ({ run, together }: RecordOf): string => (together === undefined ? run : `${run}#${together}`);
+const is_shown = (of: RecordOf): boolean => name_of(of) === name_of(state.record);
 
 /** The example has become the copy that lies open: nothing was recorded of it yet. */
 export function go_on_with_record(from: string): void {
@@ -48,27 +56,36 @@ export function go_on_with_record(from: string): void {
   void look_at_record();
 }
 
-const chosen_name = (run: string): string => `record ${run}`;
-const remembered = (run: string): string | undefined => sessionStorage.getItem(chosen_name(run)) ?? undefined;
+const chosen_name = (of: RecordOf): string => `record ${name_of(of)}`;
+const remembered = (of: RecordOf): string | undefined => sessionStorage.getItem(chosen_name(of)) ?? undefined;
 
 /** What is watched, as soon as it is known. */
 export const record_known = (): string | undefined =>
   state.record.run === state.run.file ? state.record.version : undefined;
 
+/** Of an order that is looked at. */
+export const base_known = (): { run: string; record: string } | undefined => {
+  const { run, together, version } = state.record;
+  return together !== undefined && version !== undefined && state.view === "order"
+    ? { run, record: version }
+    : undefined;
+};
+
 let answers = 0; // so many, so that a list that was read before one of them is not taken for the last word
 
 export async function look_at_record(): Promise<void> {
-  const { run, chosen } = state.record;
+  const { run, together, chosen } = state.record;
+  const of = { run, together };
   const before = answers;
   try {
-    const kept = await read_record(run, chosen);
-    if (run !== state.record.run) return;
+    const kept = await read_record(of, chosen);
+    if (!is_shown(of)) return;
     if (before !== answers || chosen !== state.record.chosen) return await look_at_record();
     const { batches, run_batches } = kept.record;
     amend_record({ batches, of: run_batches ?? state.record.of, version: kept.version, failed: undefined });
   } catch (error) {
     if (!(error instanceof Refused)) throw error;
-    if (run !== state.record.run) return;
+    if (!is_shown(of)) return;
     amend_record({ failed: wording(error.complaint) });
     if (may_come(error)) setTimeout(() => state.record.failed !== undefined && void look_at_record(), retry_ms);
   }
@@ -78,9 +95,9 @@ export async function look_at_record(): Promise<void> {
 const may_come = ({ may_pass, status }: Refused): boolean => may_pass || status >= 500 || [401, 403].includes(status);
 
 /** Of one batch; what is known of the others stays. */
-export function take_record({ record }: KeptRecord, run: string): void {
+export function take_record({ record }: KeptRecord, of: RecordOf): void {
   ++answers;
-  if (run !== state.record.run) return;
+  if (!is_shown(of)) return;
   const ids = new Set(record.batches.map(({ begun }) => begun.id));
   const is_known = (one: RecordedBatch) => ids.has(one.begun.id);
   const put = (one: RecordedBatch) => record.batches.find(({ begun }) => begun.id === one.begun.id) ?? one;
@@ -95,10 +112,10 @@ export function batch_looked_at(): RecordedBatch | undefined {
   return batches.find(({ begun }) => begun.id === chosen) ?? batches.at(-1);
 }
 
-export const remember_chosen = (run: string, batch: string): void => sessionStorage.setItem(chosen_name(run), batch);
+export const remember_chosen = (of: RecordOf, batch: string): void => sessionStorage.setItem(chosen_name(of), batch);
 
 export function choose_record(batch: string): void {
-  remember_chosen(state.record.run, batch);
+  remember_chosen(state.record, batch);
   amend_record({ chosen: batch });
   void look_at_record();
 }
@@ -138,8 +155,8 @@ export function type_note(batch: RecordedBatch, { key, text, value, is_left, lac
   }
   const is_same = before?.value === value && !before.lacks === !lacks;
   if (is_same && (before.refused ?? !before.is_typed)) return; // it was asked, and nothing else is typed
-  const { run } = state.record;
-  put_note({ run, batch: batch.begun.id, key, text, value, seen, is_typed: !is_left, lacks });
+  const { run, together } = state.record;
+  put_note({ run, together, batch: batch.begun.id, key, text, value, seen, is_typed: !is_left, lacks });
   draw_notes();
   if (is_left) void send_notes();
   else setTimeout(() => void send_notes(), pause_ms + 50);
@@ -188,16 +205,19 @@ async function send_all(): Promise<void> {
 }
 
 /** The run may be called otherwise by now. */
-const run_of = ({ batch, run }: NoteAct): string =>
-  state.record.batches.some(({ begun }) => begun.id === batch) ? state.record.run : run;
+function noted_of({ batch, run, together }: NoteAct): RecordOf {
+  const { record } = state;
+  const is_here = record.batches.some(({ begun }) => begun.id === batch);
+  return is_here ? { run: record.run, together: record.together } : { run, together };
+}
 
 async function is_sent(act: NoteAct): Promise<boolean> {
   const { id, batch, key, value, seen, confirmed, beyond } = act;
-  const run = run_of(act);
+  const of = noted_of(act);
   change_note(id, { was_sent: true });
   try {
     const kept = await note_in_record({
-      run,
+      ...of,
       batch,
       act: id,
       set: { [key]: value || null },
@@ -207,7 +227,7 @@ async function is_sent(act: NoteAct): Promise<boolean> {
     });
     drop_notes((one) => one.id === id);
     is_there(act, kept);
-    take_record(kept, run);
+    take_record(kept, of);
     amend_record({ acts: waiting_notes(), unsent: undefined });
     return true;
   } catch (error) {
@@ -271,7 +291,7 @@ export async function note_weigh_cup(batch: RecordedBatch | undefined, reading: 
 
 async function whole_record(id: string): Promise<RecordedBatch | undefined> {
   try {
-    return (await read_record(state.record.run, id)).record.batches.find(({ begun }) => begun.id === id);
+    return (await read_record(state.record, id)).record.batches.find(({ begun }) => begun.id === id);
   } catch (error) {
     if (!(error instanceof Refused)) throw error;
     return undefined; // it is asked at the bench, beside the reading

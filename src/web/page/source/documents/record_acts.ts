@@ -42,7 +42,7 @@ export const note_of = (batch: string, key: string): NoteAct | undefined =>
 
 /** What is typed goes on with what was typed before, and is another act than one that may be there already. */
 export function put_note(
-  what: Pick<NoteAct, "run" | "batch" | "key" | "text" | "value" | "seen" | "is_typed" | "lacks">,
+  what: Pick<NoteAct, "run" | "together" | "batch" | "key" | "text" | "value" | "seen" | "is_typed" | "lacks">,
 ): void {
   const acts = waiting_notes();
   const before = acts.filter((one) => is_of_same(one, what)).at(-1);

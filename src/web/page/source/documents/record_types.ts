@@ -1,13 +1,12 @@
-// What the page knows of the records of the run that lies open.
+// What the page knows of the records of the run that lies open, or of what lines of an order are poured from.
 import type { Complaint } from "../program/api";
-import type { Answers, RecordedBatch } from "../program/record";
+import type { Answers, RecordedBatch, RecordOf } from "../program/record";
 
 /** What she noted in one blank, from the first key on until the program has it. */
-export interface NoteAct {
+export interface NoteAct extends RecordOf {
   id: string;
   tab: string; // that it was done in
   at: number; // when, by this browser's clock
-  run: string; // its file
   batch: string; // its id
   key: string; // of the blank
   text: string; // as it stands in the field
@@ -33,15 +32,15 @@ export interface Refusal {
 /** The record of a batch that is being begun. */
 export interface BeginningRecord {
   batch: number;
+  act: string; // its id: asked again, it begins once
   code: string; // as typed
   answers: Answers;
   is_asking?: boolean;
   complaint?: Complaint;
 }
 
-/** Of the run that lies open. */
-export interface AtRecord {
-  run: string; // its file
+/** Of the run that lies open, or of a base for lines of the order that does. */
+export interface AtRecord extends RecordOf {
   version?: string; // none before it is read
   batches: readonly RecordedBatch[];
   of?: number; // so many batches the run is made in
@@ -50,6 +49,7 @@ export interface AtRecord {
   unsent?: string; // why
   chosen?: string; // the id of the batch that is looked at
   beginning?: BeginningRecord;
+  is_led_to?: boolean; // it stands beneath an order, and is to come into sight
   told?: { batch: string; remarks: string[] }; // what came up when its record began
   code?: { batch: string; text: string; complaint?: string }; // another code that is being typed
 }

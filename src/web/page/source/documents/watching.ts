@@ -9,7 +9,7 @@ import {
   type Versions,
 } from "../program/api";
 import { bench_known, look_at_bench } from "./bench";
-import { look_at_record, record_known } from "./record";
+import { base_known, look_at_record, record_known } from "./record";
 import { records_known, take_records } from "./records_beside";
 import { look_at_stock, stock_known } from "./stock";
 import type { OpenFile } from "./file_types";
@@ -78,6 +78,8 @@ const open_files = (): OpenFile[] => [
 
 const at_bench_now = (): KnownBench | undefined => {
   const bench = bench_known();
+  const base = base_known();
+  if (base) return { version: bench?.version, ...base };
   return bench && { ...bench, record: record_known() };
 };
 
@@ -92,7 +94,7 @@ const names_now = (): string =>
     [...open_now().keys()],
     [...known_beside().keys()],
     at_bench_now()?.run ?? null,
-    record_known() ?? null,
+    at_bench_now()?.record ?? null,
     in_folder_now() ?? null,
   ]);
 

@@ -209,8 +209,8 @@ export interface Changes {
 
 /** What is known of the batches of a run. */
 export interface KnownBench {
-  run: string;
-  version: string;
+  run: string; // or the order that is looked at
+  version?: string;
   record?: string; // the version of what is recorded of them
 }
 

@@ -1,5 +1,5 @@
 // What really happened to the batches of a run, as the program keeps it in her folder.
-import type { NotedRow, Remark } from "./answers";
+import type { NotedRow, PouredLine, Remark } from "./answers";
 import { json, posted } from "./api";
 
 /** Something that may be noted of a batch, in the order of its sheet, and what is. */
@@ -23,10 +23,18 @@ export interface Weighing {
   written: string; // what they weighed together
 }
 
+/** Whose batches are recorded: a run's, or of an order's file and a word the base that lines with it are poured from. */
+export interface RecordOf {
+  run: string;
+  together?: string;
+}
+
 /** A batch whose record has begun. Of one that is not looked at, what is noted is counted alone. */
 export interface RecordedBatch {
   number: number; // in its run
   begun: { id: string; code: string; begun_on: string; begun_at: string; pieces: number };
+  poured_from: string | null; // the code of a base that was mixed for several runs
+  lines: PouredLine[]; // what is poured from it, where it is such a base
   for_sale: boolean;
   not_for_sale_because?: string;
   noted: number; // so many of its blanks
@@ -49,8 +57,12 @@ export interface KeptRecord {
 }
 
 /** Of `batch`, else of the one begun last, all that may be noted. */
-export const read_record = (run: string, batch = ""): Promise<KeptRecord> =>
-  json<KeptRecord>("GET", `/api/record?run=${encodeURIComponent(run)}&batch=${encodeURIComponent(batch)}`);
+export const read_record = ({ run, together }: RecordOf, batch = ""): Promise<KeptRecord> =>
+  json<KeptRecord>(
+    "GET",
+    `/api/record?run=${encodeURIComponent(run)}&batch=${encodeURIComponent(batch)}` +
+      (together === undefined ? "" : `&together=${encodeURIComponent(together)}`),
+  );
 
 /** What answers questions that came up, by the members of the question that they answer. */
 export interface Answers {
@@ -59,11 +71,11 @@ export interface Answers {
   "beyond-stock"?: string[]; // codes of lots
 }
 
-/** `seen` is the mark of the weights that she saw: no others are recorded. */
-export interface Beginning extends Answers {
-  run: string;
+/** `seen` is the mark of the weights that she saw: no others are recorded. A base has an act's id in its place. */
+export interface Beginning extends Answers, RecordOf {
   batch: number;
-  seen: string;
+  seen?: string;
+  act?: string;
   code?: string; // hers, in place of the day and the next letter
   again?: boolean; // another making of what was begun before
 }
@@ -72,8 +84,7 @@ export const begin_record = (beginning: Beginning): Promise<KeptRecord> =>
   posted<KeptRecord>("/api/record/begin", beginning);
 
 /** An act that was done already, by its id, is done once. */
-interface Noting {
-  run: string;
+interface Noting extends RecordOf {
   batch: string; // its id
   act: string;
   set?: { [key: string]: string | null }; // null takes it back

@@ -10,15 +10,15 @@ import { go_on, to_id } from "../forms/form_parts";
 import { wording, type Choice, type Complaint } from "../program/api";
 import type { RecordedBatch } from "../program/record";
 import { code_part } from "./code_part";
-import { for_sale } from "./makings";
+import { how_it_is } from "./makings";
 
-interface ToBegin {
+export interface ToBegin {
   number: number; // of the batch
   words: string; // which one it is
-  seen: string; // the mark of its weights
+  seen?: string; // the mark of its weights; what lines of an order are poured from has none
   since?: string; // its first tick
   is_struck: boolean; // its weights are not those of what is typed
-  is_due: boolean; // its lye is ticked
+  is_due?: boolean; // its lye is ticked
   show: () => void; // its record
 }
 
@@ -30,19 +30,25 @@ export function begin_part(to_begin: ToBegin): TemplateResult | typeof nothing {
   const { number, since } = to_begin;
   const begun = since === undefined ? undefined : newest_record(number, since);
   if (begun) return is_begun(begun, to_begin);
-  if (record.beginning?.batch === number) return asked(record.beginning, to_begin);
+  return asked_or_not(to_begin);
+}
+
+/** The button, or what it asks. */
+export function asked_or_not(to_begin: ToBegin, words = "Lye is mixed: begin the record"): TemplateResult {
+  const { number, is_due } = to_begin;
+  const { beginning } = state.record;
+  if (beginning?.batch === number) return asked(beginning, to_begin);
   const ask = () => {
     ask_to_begin(number);
     go_on(to_id(title_id));
     requestAnimationFrame(() => document.querySelector(".begin-record.asked")?.scrollIntoView({ block: "nearest" }));
   };
   return html`<div class="begin-record">
-    <button type="button" class=${to_begin.is_due ? "strong" : ""} @click=${ask}>Lye is mixed: begin the record</button>
+    <button type="button" class=${is_due ? "strong" : ""} @click=${ask}>${words}</button>
   </div>`;
 }
 
 function is_begun(begun: RecordedBatch, { show }: ToBegin): TemplateResult {
-  const { told } = state.record;
   const look = () => {
     choose_record(begun.begun.id);
     show();
@@ -50,21 +56,25 @@ function is_begun(begun: RecordedBatch, { show }: ToBegin): TemplateResult {
   return html`<div class="begin-record is-begun">
     ${code_part(begun)}
     <button type="button" class="strong" @click=${look}>Note what happens</button>
-    ${
-      told?.batch === begun.begun.id && told.remarks.length
-        ? html`<ul class="begin-remarks" role="status">
-            ${told.remarks.map((text) => html`<li>${text}</li>`)}
-          </ul>`
-        : nothing
-    }
+    ${came_up(begun)}
   </div>`;
+}
+
+/** When its record began. */
+export function came_up({ begun }: RecordedBatch): TemplateResult | typeof nothing {
+  const { told } = state.record;
+  return told?.batch === begun.id && told.remarks.length
+    ? html`<ul class="begin-remarks" role="status">
+        ${told.remarks.map((text) => html`<li>${text}</li>`)}
+      </ul>`
+    : nothing;
 }
 
 function asked(beginning: BeginningRecord, to_begin: ToBegin): TemplateResult {
   const { number, words, seen, is_struck } = to_begin;
   const before = newest_record(number);
   const { complaint, is_asking } = beginning;
-  const may_begin = !is_struck && !is_asking && !is_waiting(number);
+  const may_begin = !is_struck && !is_asking && !(seen !== undefined && is_waiting(number));
   return html`<div class="begin-record asked" role="group" aria-labelledby=${title_id}>
     <p id=${title_id} tabindex="-1"><b>Begin the record of ${words}?</b> Its plan is kept with it as it is weighed.</p>
     ${before ? made_before(before, to_begin) : nothing}
@@ -92,8 +102,8 @@ function asked(beginning: BeginningRecord, to_begin: ToBegin): TemplateResult {
 
 const made_before = (before: RecordedBatch, { show }: ToBegin): TemplateResult =>
   html`<p>
-      There is a record of it already, <b>${before.begun.code}</b>: ${for_sale(before)}. If this is the same soap, go on
-      in that one.
+      There is a record of it already, <b>${before.begun.code}</b>: ${how_it_is(before)}. If this is the same soap, go
+      on in that one.
     </p>
     <p>
       <button
@@ -109,7 +119,7 @@ const made_before = (before: RecordedBatch, { show }: ToBegin): TemplateResult =
     </p>`;
 
 /** Why it cannot begin, or what she is asked first. */
-function refused(complaint: Complaint, seen: string): TemplateResult {
+function refused(complaint: Complaint, seen?: string): TemplateResult {
   const choices = complaint.choices ?? [];
   return html`<div role="alert">
     <p class="alarm">

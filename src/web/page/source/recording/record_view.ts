@@ -1,6 +1,7 @@
 // What really happened to a batch: every blank of its sheet, in the order of the hands, then its cure and its test.
 import { html, nothing, type TemplateResult } from "lit";
 import { batch_looked_at, follow_run_to_record, is_cup_of_topping } from "../documents/record";
+import { open_base_of } from "../documents/record_opening";
 import { show_trail } from "../documents/stock";
 import { state } from "../documents/state";
 import type { Blank, RecordedBatch } from "../program/record";
@@ -29,7 +30,7 @@ export function record_view({ to_weights, to_learned }: Ways): TemplateResult {
 }
 
 /** What stands between her and the program. */
-function told(): TemplateResult {
+export function told(): TemplateResult {
   const { failed, unsent, acts } = state.record;
   const is_unsent = unsent !== undefined && acts.some((one) => !one.refused);
   return html`<div role="status">
@@ -57,26 +58,40 @@ function none_yet(to_weights: () => void): TemplateResult {
 }
 
 function of_batch(batch: RecordedBatch): TemplateResult {
-  const { blanks } = batch;
   return html`<div class="record-head">
       ${code_part(batch)}
       <p>${which(batch)}</p>
       <p class="sale ${batch.for_sale ? "is" : ""}">
         <span aria-hidden="true">${batch.for_sale ? "✓" : "✗"}</span> <b>${for_sale(batch)}</b>
       </p>
+      ${poured_from(batch)}
       ${is_beside_shelf() ? html`<button type="button" @click=${() => show_trail(`batch ${batch.begun.code}`)}>What is in it</button>` : nothing}
     </div>
-    ${(batch.as_weighed ?? []).map(
-      ({ severity, text }) =>
-        html`<p class=${severity === "danger" ? "alarm" : "aside"}>
-          ${severity === "danger" ? html`<strong aria-hidden="true">⚠</strong> ` : nothing}${text}
-        </p>`,
-    )}
-    ${blanks ? all_blanks(batch, blanks) : html`<p class="hint">Reading ...</p>`}`;
+    ${what_is_noted(batch)}`;
+}
+
+export function what_is_noted(batch: RecordedBatch): TemplateResult {
+  const { blanks, as_weighed = [] } = batch;
+  return html`${as_weighed.map(
+    ({ severity, text }) =>
+      html`<p class=${severity === "danger" ? "alarm" : "aside"}>
+        ${severity === "danger" ? html`<strong aria-hidden="true">⚠</strong> ` : nothing}${text}
+      </p>`,
+  )}
+  ${blanks ? all_blanks(batch, blanks) : html`<p class="hint">Reading ...</p>`}`;
+}
+
+/** Its fats and its lye are noted there. */
+function poured_from({ poured_from: code }: RecordedBatch): Drawn {
+  if (code === null) return nothing;
+  const words = html`Poured from the base <b>${code}</b>`;
+  return is_beside_shelf() && state.files?.orders.length
+    ? html`<button type="button" @click=${() => void open_base_of(code)}>${words}</button>`
+    : html`<p>${words}</p>`;
 }
 
 /** The shelf is that of the folder itself; a run in a folder within it has records of its own. */
-const is_beside_shelf = (): boolean => !state.record.run.includes("/");
+export const is_beside_shelf = (): boolean => !state.record.run.includes("/");
 
 interface Part {
   title: string;
@@ -113,10 +128,10 @@ function parts_of(blanks: Blank[]): Part[] {
 
 function all_blanks(batch: RecordedBatch, blanks: Blank[]): TemplateResult {
   const parts = parts_of(blanks);
-  return html`<nav class="parts-of-record" aria-label="Parts of the record">
-      ${parts.map((one, i) => html`<button type="button" @click=${() => go_to_part(i)}>${called(one)}</button>`)}
-    </nav>
-    ${parts.map((one, i) => part(batch, one, i))} ${weights(batch)}`;
+  const ways = html`<nav class="parts-of-record" aria-label="Parts of the record">
+    ${parts.map((one, i) => html`<button type="button" @click=${() => go_to_part(i)}>${called(one)}</button>`)}
+  </nav>`;
+  return html`${parts.length > 1 ? ways : nothing} ${parts.map((one, i) => part(batch, one, i))} ${weights(batch)}`;
 }
 
 const called = ({ title, of }: Part): string => (of ? `${title}: ${of}` : title);

@@ -112,19 +112,24 @@ const others = (words: string, lots: OtherLot[]): Drawn =>
     : nothing;
 
 function batch_part(one: TrailBatch, { is, asked }: Trail): TemplateResult {
-  const { batch, run, begun_on, rows, pieces, went, cost } = one;
+  const { batch, run, begun_on, rows, pieces, went, cost, lines } = one;
   const is_it = is === "batch" && batch === asked;
   return html`<li class="lot pieces-of" data-batch=${batch}>
     <div class="lot-told">
       <p class="lot-left">
         ${is_it ? html`<b class="code">${batch}</b>` : to_trail("batch", batch)} <span>${run}</span>
-        ${pieces.made === null ? nothing : html`<b>${pieces.there} there</b>`}
+        ${lines.length || pieces.made === null ? nothing : html`<b>${pieces.there} there</b>`}
       </p>
       <p class="lot-facts">
         <span>begun ${day(begun_on)}</span>
-        <span>${pieces.made === null ? "how many were made is not noted" : where_they_are(pieces)}</span>
+        ${
+          lines.length
+            ? nothing
+            : html`<span>${pieces.made === null ? "how many were made is not noted" : where_they_are(pieces)}</span>`
+        }
         ${cost ? html`<span>${cost_words(cost)}</span>` : nothing}
       </p>
+      ${poured(one)}
       ${
         went.length
           ? html`<ul class="trail-went">
@@ -143,6 +148,19 @@ function batch_part(one: TrailBatch, { is, asked }: Trail): TemplateResult {
     </div>
   </li>`;
 }
+
+/** From a base that was mixed for several runs, or into them. */
+function poured({ poured_from: base, lines }: TrailBatch): Drawn {
+  if (base)
+    return html`<p class="trail-line">
+      Poured from ${to_trail("batch", base.batch)} <span>(${tidy_percent(base.share_percent)})</span>
+    </p>`;
+  return lines.length
+    ? html`<p class="trail-line">Poured into ${lines.map((code) => html`${to_trail("batch", code)} `)}</p>`
+    : nothing;
+}
+
+const tidy_percent = (percent: number): string => `${Math.round(percent * 10) / 10} %`;
 
 function cost_words({ materials, unpriced }: NonNullable<TrailBatch["cost"]>): string {
   const sums = materials.map(({ amount, currency }) => `${amount} ${currency}`).join(" and ");

@@ -1,6 +1,6 @@
 // An order: what is wanted and when, what it costs and what to ask for it, and what goes to paper of it.
 import { html, nothing, type TemplateResult } from "lit";
-import { is_complete } from "../documents/order_lines";
+import { is_complete, shared_words } from "../documents/order_lines";
 import { order_now } from "../documents/order_opening";
 import { order_question, order_quote_again, order_quote_now } from "../documents/order_quoting";
 import { amend, state } from "../documents/state";
@@ -12,8 +12,10 @@ import { order_form } from "../forms/order_form";
 import type { OrderQuote } from "../program/answers";
 import { wording, type Complaint } from "../program/api";
 import { day } from "../program/numbers";
+import { base_record, type PlannedBatch } from "../recording/base_record";
 import { place_words } from "./complaint";
 import { days_panel } from "./days_panel";
+import { counted } from "../figures/batches";
 import { order_costs, order_dangers, orders_at_a_loss, poured_together } from "./order_costs";
 import { paper_buttons, paper_size, stem_of, told_of_papers } from "./papers";
 import { own_ways, plain_field, price_for_now, at_own_field } from "./quote_panel";
@@ -33,7 +35,7 @@ export function order_view(): TemplateResult {
       <h2 id="quote-title">What it costs, what to ask</h2>
       ${is_complete(open.now) ? asked_and_told() : not_yet()}
     </section>
-    ${is_complete(open.now) ? sheets() : nothing} ${what_it_got()}`;
+    ${is_complete(open.now) ? sheets() : nothing} ${what_happened()} ${what_it_got()}`;
 }
 
 const not_yet = (): TemplateResult =>
@@ -108,6 +110,24 @@ function what_it_got(): TemplateResult | typeof nothing {
       <button type="button" @click=${() => show_trail(`order ${id}`, file)}>Its batches and their lots</button>
     </div>
   </section>`;
+}
+
+/** To the lines with one word, as a whole; what is left of it is known where it is costed as made once. */
+function what_happened(): TemplateResult | typeof nothing {
+  const { file, now } = order_now().open;
+  const words = shared_words(now);
+  if (!words.length) return nothing;
+  const { quote, is_old } = order_quote_now();
+  const once = quote?.times.find(({ times }) => times === 1);
+  const planned = (word: string): PlannedBatch[] | undefined =>
+    once &&
+    (once.together.find((one) => one.word === word)?.batches ?? []).flatMap(({ numbers, lines }) =>
+      numbers.map((number) => ({
+        number,
+        lines: lines.map(({ run, pieces }) => `${counted(pieces, "piece")} of ${run}`),
+      })),
+    );
+  return base_record({ order: file, words, planned, is_old });
 }
 
 /** What is weighed and done for it: one run after the other. */
