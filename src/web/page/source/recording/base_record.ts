@@ -87,7 +87,7 @@ function planned_part({ number, lines }: PlannedBatch, in_all: number, is_old: b
     <p><b>${words[0].toUpperCase()}${words.slice(1)}</b>, for ${lines.join(", ")}${before ? nothing : ": not begun"}</p>
     ${asked_or_not(
       { number, words, is_struck: is_old, show },
-      before ? `Another making than ${before.begun.code}` : "Lye is mixed: begin the record",
+      before ? html`Another making than <b>${before.begun.code}</b>` : "Lye is mixed: begin the record",
     )}
   </li>`;
 }

@@ -34,7 +34,10 @@ export function begin_part(to_begin: ToBegin): TemplateResult | typeof nothing {
 }
 
 /** The button, or what it asks. */
-export function asked_or_not(to_begin: ToBegin, words = "Lye is mixed: begin the record"): TemplateResult {
+export function asked_or_not(
+  to_begin: ToBegin,
+  words: string | TemplateResult = "Lye is mixed: begin the record",
+): TemplateResult {
   const { number, is_due } = to_begin;
   const { beginning } = state.record;
   if (beginning?.batch === number) return asked(beginning, to_begin);

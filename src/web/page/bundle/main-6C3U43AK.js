@@ -1317,7 +1317,7 @@ ${t}`,o=Q$.get(n);return o||(o=G$.then(()=>W0(e)),G$=o,Q$.set(n,o)),o}async func
     ${[...e].sort((n,o)=>n.number-o.number).map(n=>PD(n,e.length,t))}
   </ul>`:s`<p class="aside">Fewer than two of these lines are left to make.</p>`:s`<p class="hint">Which batches there are to begin is known once the order is costed as made once.</p>`}function PD({number:e,lines:t},n,o){let i=n>1?`batch ${e} of ${n}`:"the base",r=Cn(e),l=()=>C(L("base-head"));return s`<li>
     <p><b>${i[0].toUpperCase()}${i.slice(1)}</b>, for ${t.join(", ")}${r?d:": not begun"}</p>
-    ${om({number:e,words:i,is_struck:o,show:l},r?`Another making than ${r.begun.code}`:"Lye is mixed: begin the record")}
+    ${om({number:e,words:i,is_struck:o,show:l},r?s`Another making than <b>${r.begun.code}</b>`:"Lye is mixed: begin the record")}
   </li>`}function OD(e){let{begun:t,lines:n}=e;return s`<div class="record-head" id="base-head" tabindex="-1">
       ${er(e)}
       <p>${Ts(e)}</p>
