@@ -49,7 +49,7 @@ async function type(page, key, text) {
 
 async function begin(page, code = "KO-7") {
   await button(page, "Lye is mixed: begin the record").click();
-  await base(page).getByLabel("Code on the mould").fill(code);
+  await base(page).getByLabel("Code on the pot").fill(code);
   await button(page, "Begin the record").click();
   await base(page).locator(".batch-code .code", { hasText: code }).waitFor();
   await base(page).locator(".blank").first().waitFor();
@@ -177,6 +177,41 @@ await run({
         .locator(".batch-code .code", { hasText: /^KO-7$/ })
         .waitFor();
     }),
+
+  "of several bases of an order each has its own records, and a way there finds the right one": () => {
+    const files = own_files();
+    const more = lines.map(([name, pieces]) => {
+      const { id, ...run } = files[`${name}.run.json`];
+      files[`more_${name}.run.json`] = { ...run, name: `More ${name}` };
+      return { run: `more_${name}.run.json`, pieces, together: "B" };
+    });
+    files["market.order.json"] = { ...market, lines: [...market.lines, ...more] };
+    return with_page(
+      async (page, serving) => {
+        await begin(page);
+        await base(page).getByRole("button", { name: "B", exact: true }).click();
+        await page.getByRole("heading", { name: "What really happened: poured together (B)" }).waitFor();
+        await base(page).getByText("not begun").waitFor();
+        assert.equal(await base(page).locator(".blank").count(), 0, "of the other base");
+        await begin(page, "WE-2");
+        const codes = (word) =>
+          serving.printed("note", "market.order.json", "--together", word).batches.map(({ begun }) => begun.code);
+        assert.deepEqual([codes("A"), codes("B")], [["KO-7"], ["WE-2"]]);
+        await page.reload();
+        await base(page)
+          .locator(".batch-code .code", { hasText: /^WE-2$/ })
+          .waitFor();
+        await to(page, "Shelf");
+        await page.getByRole("button", { name: "Its record: KO-7-1", exact: true }).click();
+        await page.getByRole("button", { name: "Poured from the base KO-7" }).click();
+        await base(page)
+          .locator(".batch-code .code", { hasText: /^KO-7$/ })
+          .waitFor();
+        await check_access(page, "two bases");
+      },
+      { files },
+    );
+  },
 
   "on tablet and phone every field is a finger high, and nothing sticks out": async () => {
     for (const viewport of [

@@ -1,6 +1,6 @@
 // The way to the record of a batch, whichever run it is of, or whichever order's lines are poured from it.
 import { Refused } from "../program/api";
-import { read_record } from "../program/record";
+import { read_record, type RecordOf } from "../program/record";
 import { read_trail } from "../program/stock";
 import { shared_words } from "./order_lines";
 import { open_order, order_now } from "./order_opening";
@@ -30,13 +30,16 @@ async function open_base(order: string, batch: string): Promise<void> {
   await open_order(order);
   for (const together of shared_words(order_now().open.now)) {
     const { record } = await read_record({ run: order, together }, batch);
-    if (!record.batches.some(({ begun }) => begun.id === batch)) continue;
-    choose_word(order, together);
-    remember_chosen({ run: order, together }, batch);
-    follow_to_record({ run: order, together });
-    choose_record(batch);
+    if (record.batches.some(({ begun }) => begun.id === batch)) return show_base({ run: order, together }, batch);
   }
-  announce("What really happened stands beneath the order");
+  announce("No lines of this order are poured from that base any more");
+}
+
+function show_base(of: Required<RecordOf>, batch: string): void {
+  choose_word(of.run, of.together);
+  remember_chosen(of, batch);
+  follow_to_record(of);
+  choose_record(batch);
   amend_record({ is_led_to: true });
 }
 

@@ -77,13 +77,14 @@ function asked(beginning: BeginningRecord, to_begin: ToBegin): TemplateResult {
   const { number, words, seen, is_struck } = to_begin;
   const before = newest_record(number);
   const { complaint, is_asking } = beginning;
-  const may_begin = !is_struck && !is_asking && !(seen !== undefined && is_waiting(number));
+  const is_base = seen === undefined;
+  const may_begin = !is_struck && !is_asking && (is_base || !is_waiting(number));
   return html`<div class="begin-record asked" role="group" aria-labelledby=${title_id}>
     <p id=${title_id} tabindex="-1"><b>Begin the record of ${words}?</b> Its plan is kept with it as it is weighed.</p>
     ${before ? made_before(before, to_begin) : nothing}
     <div class="row">
       <div class="field">
-        <label for="code-to-begin">Code on the mould</label>
+        <label for="code-to-begin">${is_base ? "Code on the pot" : "Code on the mould"}</label>
         <input
           id="code-to-begin"
           autocomplete="off"
@@ -91,7 +92,9 @@ function asked(beginning: BeginningRecord, to_begin: ToBegin): TemplateResult {
           aria-describedby="code-to-begin-said"
           @input=${(event: Event) => type_code_to_begin((event.target as HTMLInputElement).value)}
         />
-        <p class="hint" id="code-to-begin-said">Left blank: the day and the next letter.</p>
+        <p class="hint" id="code-to-begin-said">
+          Left blank: the day and the next letter.${is_base ? " Each line gets the same with a number behind." : ""}
+        </p>
       </div>
       <button type="button" class="strong" ?disabled=${!may_begin} @click=${() => void begin_now(seen)}>
         ${is_asking ? "Beginning ..." : before ? "Begin another making" : "Begin the record"}

@@ -8,7 +8,7 @@ import type { RecordedBatch } from "../program/record";
 
 const field_id = "batch-code";
 
-export function code_part({ begun }: RecordedBatch): TemplateResult {
+export function code_part({ begun, lines }: RecordedBatch): TemplateResult {
   const { code } = state.record;
   const is_typed = code?.batch === begun.id;
   const ask = () => {
@@ -16,7 +16,9 @@ export function code_part({ begun }: RecordedBatch): TemplateResult {
     go_on(to_id(field_id));
   };
   return html`<div class="batch-code">
-    <p><span class="aside">On the mould:</span> <b class="code">${begun.code}</b></p>
+    <p>
+      <span class="aside">${lines.length ? "On the pot:" : "On the mould:"}</span> <b class="code">${begun.code}</b>
+    </p>
     ${
       is_typed
         ? html`<div class="row">
