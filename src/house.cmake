@@ -26,7 +26,7 @@ room(days
 room(records
   USES units trade
   DOORS act batch_code batch_cost batches blanks content_hash exchange lot_use lots note notes noting
-        overview pieces poured_from records weighing)
+        overview pieces plans poured_from records weighing)
 room(schemas
   USES units
   DOORS kinds tidying value_editing)

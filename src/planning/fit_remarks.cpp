@@ -24,7 +24,12 @@ void remark_on_the_bowl(std::vector<Remark>& remarks, const Plan& plan) {
 
 void remark_on_the_hand(std::vector<Remark>& remarks, const PipeTally& pipe) {
   const auto& visible = pipe.visible;
-  if (visible.by_trials && visible.trials_spread > 15 * percent)
+  if (visible.as_given)
+    remarks.push_back(
+        {Severity::note, "The topping is planned at " + in_ml(*visible.as_given) +
+                             " each above its foot, as the run gives it, not at the " +
+                             in_ml(*visible.by_trials) + " that its trials weighed."});
+  else if (visible.by_trials && visible.trials_spread > 15 * percent)
     remarks.push_back(
         {Severity::caution, "The weighed trials differ by " +
                                 trimmed(visible.trials_spread.in_percent(), 0) +

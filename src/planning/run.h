@@ -92,6 +92,8 @@ struct WeighCup {
 struct PipedTrials {
   std::vector<Mass> weighed;  // what single trials weighed
   WeighCup cup;               // the whip they were piped from
+  /// Of one topping above its foot, as batches tell it, say: it counts in place of the trials.
+  std::optional<Volume> volume_each = {};
 };
 struct Beads {
   Tip tip;

@@ -82,6 +82,7 @@ struct PourTally {
 /// weightiest of them.
 struct VisibleTopping {
   Volume volume;
+  std::optional<Volume> as_given = {};  // in place of the trials
   std::optional<Volume> by_trials, by_beads, by_envelope;
   Share trials_spread;                                 // greatest less least trial / their mean
   std::vector<geometry::Laid> moves;                   // what each move lays down by geometry alone

@@ -106,11 +106,12 @@ VisibleTopping visible_topping(const Pipe& pipe) {
     if (!visible.by_beads) visible.volume = *visible.by_envelope;
   }
   if (pipe.trials) {
-    visible.volume = volume_of(*pipe.trials);
-    visible.by_trials = visible.volume;
+    visible.by_trials = volume_of(*pipe.trials);
+    visible.as_given = pipe.trials->volume_each;
+    visible.volume = visible.as_given.value_or(*visible.by_trials);
     visible.trials_spread = spread_of(*pipe.trials);
     if (pipe.beads)
-      visible.suggested_correction = {visible.volume / computed_volume(visible.moves),
+      visible.suggested_correction = {*visible.by_trials / computed_volume(visible.moves),
                                       static_cast<std::int64_t>(pipe.trials->weighed.size())};
   }
   if (pipe.envelope && (pipe.trials || pipe.beads))

@@ -40,6 +40,13 @@ Working by_trials(const PipedTrials& trials) {
                  " ÷ " + in_figures(trials.cup.holds) + ")"};
 }
 
+Working as_given(Volume each) {
+  return {.of = "given_ml",
+          .formula = "as the run gives it, in place of the trials",
+          .with = {{"volume each", in_figures(each), the_run}},
+          .sum = in_figures(each)};
+}
+
 Working by_beads(const Pipe& pipe, const VisibleTopping& visible) {
   std::vector<std::string> laid;
   std::vector<Given> with;
@@ -143,10 +150,11 @@ std::vector<Working> visible_workings(const Pipe& pipe, const PipeTally& tally) 
     working.comes_to = in_figures(volume);
     ways.push_back(std::move(working));
   };
+  if (visible.as_given) add(as_given(*visible.as_given), *visible.as_given);
   if (pipe.trials) add(by_trials(*pipe.trials), *visible.by_trials);
   if (pipe.beads) add(by_beads(pipe, visible), *visible.by_beads);
   if (pipe.envelope) add(by_envelope(*pipe.envelope), *visible.by_envelope);
-  Working counts = ways.front();  // trials outrank beads, and beads an envelope
+  Working counts = ways.front();  // what is given, then trials, beads, an envelope
   counts.of = "visible_each_ml";
   std::vector<Working> all{counts};
   append_at(all, "visible_by", std::move(ways));

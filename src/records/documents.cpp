@@ -27,7 +27,8 @@ std::string deflated(const std::string& text) {
   return packed;
 }
 
-/// Nothing where `packed` is no text of that length.
+}  // namespace
+
 std::string inflated(const std::string& packed, std::int64_t length) {
   if (length < 0 || length > longest) return "";
   std::string text(static_cast<std::size_t>(length), '\0');
@@ -37,7 +38,10 @@ std::string inflated(const std::string& packed, std::int64_t length) {
   return done == Z_OK && found == text.size() ? text : "";
 }
 
-}  // namespace
+void refuse_damaged(const Records& records) {
+  throw UserError({records.path(), ""}, "is damaged: a frozen plan in it cannot be read",
+                  "keep it, and put a backup in its place");
+}
 
 void put_document(SQLite::Database& connection, const std::string& hash, const std::string& text) {
   SQLite::Statement has(connection, "SELECT 1 FROM document WHERE hash = ?");
@@ -67,9 +71,7 @@ std::string document(const Records& records, const std::string& hash) {
     std::string text;
     if (find.executeStep())
       text = inflated(find.getColumn(1).getString(), find.getColumn(0).getInt64());
-    if (text.empty() || content_hash(text) != hash)
-      throw UserError({records.path(), ""}, "is damaged: a frozen plan in it cannot be read",
-                      "keep it, and put a backup in its place");
+    if (text.empty() || content_hash(text) != hash) refuse_damaged(records);
     return text;
   });
 }

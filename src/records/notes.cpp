@@ -6,6 +6,8 @@
 #include "records/records.h"
 #include "units/reading.h"
 
+#include <utility>
+
 namespace brimwright::records {
 namespace {
 
@@ -84,8 +86,18 @@ Notes notes_of(const Records& records, const Batch& batch) {
 std::map<std::string, Notes> all_notes(const Records& records) {
   return told(records.path(), [&] {
     SQLite::Statement find(records.database().connection(),
-                           "SELECT batch, key, value, noted_at FROM note");
-    return notes_in(find);
+                           "SELECT batch, key, value FROM note ORDER BY batch, key");
+    std::map<std::string, Notes> notes;
+    auto of = notes.end();
+    while (find.executeStep()) {  // in the order of the table, so each comes last
+      std::string batch = find.getColumn(0).getString();
+      if (of == notes.end() || of->first != batch)
+        of = notes.emplace_hint(notes.end(), std::move(batch), Notes{});
+      auto& all = of->second.all;
+      all.emplace_hint(all.end(), find.getColumn(1).getString(),
+                       Noted{find.getColumn(2).getString(), {}});
+    }
+    return notes;
   });
 }
 

@@ -38,7 +38,7 @@ class Notes {
 };
 
 Notes notes_of(const Records& records, const Batch& batch);
-/// Of every batch that has any, by its id.
+/// Of every batch that has any, by its id; without the moments they were noted at.
 std::map<std::string, Notes> all_notes(const Records& records);
 /// Of the batches of one run no more than how many pieces there are and whether they are for sale.
 std::map<std::string, Notes> piece_notes(const Records& records, const std::string& run);

@@ -61,11 +61,22 @@ Json pour_json(const planning::Run& run, const planning::PourTally& pour) {
   return json;
 }
 
+/// What she measured of the topping, before anything that is learned of it: another one is another
+/// topping.
+Volume sized_by(const planning::Pipe& pipe, const planning::VisibleTopping& visible) {
+  if (visible.by_trials) return *visible.by_trials;
+  if (!pipe.beads) return *visible.by_envelope / pipe.envelope->soap_share.of_one();
+  Volume laid;
+  for (const auto& move : visible.moves) laid += move.volume;
+  return laid;
+}
+
 Json pipe_json(const planning::Run& run, const planning::PipeTally& pipe) {
   const auto& losses = run.pipe->losses;
   Json json = {{"formula", known_as(run.pipe->formula.file)},
                {"g_per_ml", to_decimals(pipe.batter.density / gram_per_millilitre, 4)},
                {"visible_each_ml", ml(pipe.visible_each)},
+               {"sized_by_ml", ml(sized_by(*run.pipe, pipe.visible))},
                {"in_headspace_each_ml", ml(pipe.in_headspace_each)},
                {"fills_headspace_percent", per_cent(run.pipe->fills_headspace)},
                {"bowl_and_whisk_g", grams(losses.bowl_and_whisk)},

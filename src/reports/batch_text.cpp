@@ -123,6 +123,7 @@ std::string pour_text(const planning::PourTally& pour, const planning::Run& run)
 /// Each way to the topping's visible volume, and how the hand compares with the geometry.
 std::string visible_lines(const planning::VisibleTopping& visible, const planning::Run& run) {
   std::string text;
+  if (visible.as_given) text += line("As the run gives it " + fixed_ml(*visible.as_given) + ".");
   if (visible.by_trials)
     text += line("By " +
                  counted(static_cast<std::int64_t>(run.pipe->trials->weighed.size()),

@@ -147,6 +147,7 @@ Json visible_json(const planning::VisibleTopping& visible) {
                {"beads_ml", ml_or_null(visible.by_beads)},
                {"envelope_ml", ml_or_null(visible.by_envelope)},
                {"moves", moves}};
+  if (visible.as_given) json["given_ml"] = ml(*visible.as_given);
   if (visible.suggested_correction)
     json["suggested_correction"] = {
         {"correction", to_decimals(visible.suggested_correction->correction, 3)},

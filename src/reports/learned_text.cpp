@@ -110,6 +110,9 @@ std::string standing_words(const NamedFigure& named, const UserTerms& terms) {
     case Standing::nowhere:
       break;
   }
+  if (named.figure.id.kind == Kind::topping_each)
+    return "for you to know: a topping of a tip's moves has its place in the correction for your "
+           "hand";
   return "for you to know";
 }
 
@@ -203,9 +206,10 @@ std::string learned_text(const LearnedReport& report, const UserTerms& terms) {
   if (!report.figures.empty()) text += "\n" + sureness(report);
   if (report.earlier > 0)
     text +=
-        "\n" + wrapped(counted(static_cast<std::int64_t>(report.earlier), "batch", "batches") +
-                           " of another formula or mould under the same name: not counted there.",
-                       "  ", "  ");
+        "\n" +
+        wrapped(counted(static_cast<std::int64_t>(report.earlier), "batch", "batches") +
+                    " of another formula, mould or topping under the same name: not counted there.",
+                "  ", "  ");
   if (!report.untold.empty()) text += "\nWHAT THEIR NOTES CANNOT TELL\n";
   for (const Untold& untold : report.untold) text += wrapped(untold_text(untold), "  - ", "    ");
   if (!report.contradictions.empty()) text += "\nNOTES THAT CONTRADICT EACH OTHER\n";

@@ -5,6 +5,7 @@
 #include "planning/usual_bench.h"
 #include "runs/level_reading.h"
 #include "runs/named_files.h"
+#include "units/learned_values.h"
 #include "units/wording.h"
 
 namespace brimwright::runs {
@@ -166,11 +167,11 @@ void refuse_casting(const Fields& fields) {
 
 Decoration read_decoration(const Fields& fields, bool is_cut, const moulds::Library& library,
                            const Studio& studio) {
-  fields.may_hold({"name",    "material", "mould",     "moulds_owned", "fill",
-                   "cast_as", "rod",      "drizzle",   "per_piece",    "per_cast",
-                   "density", "spares",   "melt_loss", "left_in_jug",  "time_per_tray_fill",
-                   "on_top",  "buried",   "inci",      "allergens",    "document",
-                   "bought",  "confirmed"});
+  fields.may_hold({"name",    "material",  "mould",     "moulds_owned", "fill",
+                   "cast_as", "rod",       "drizzle",   "per_piece",    "per_cast",
+                   "density", "spares",    "melt_loss", "left_in_jug",  "time_per_tray_fill",
+                   "on_top",  "buried",    "inci",      "allergens",    "document",
+                   "bought",  "confirmed", "learned"});
   chemistry::refuse_alkali(fields.name("name"), fields.place("name"));
   chemistry::refuse_alkali(fields.name("material"), fields.place("material"));
   Decoration result{.name = fields.name("name"),
@@ -187,6 +188,7 @@ Decoration read_decoration(const Fields& fields, bool is_cut, const moulds::Libr
   result.where = where(fields);
   read_count(result, fields, is_cut);
   result.label = chemistry::read_label_data(fields);
+  tell_learned(fields, result.name);
   const bool is_coat = std::holds_alternative<Drizzle>(result.made);
   if (is_coat && result.where.index() != 0)
     throw UserError(fields.place(), "is a drizzle, which lies on the surface it covers",

@@ -53,6 +53,9 @@ PipedTrials piped_trials(const Fields& fields, const Studio& studio) {
   }
   if (trials.weighed.empty())
     throw UserError(where, "holds no trial", "weigh at least one piped trial, better five");
+  if (fields.has("volume_each"))
+    trials.volume_each = fields.positive_volume("volume_each", "24 ml");
+  tell_learned(fields, "Topping");
   fields.refuse_unknown();
   return trials;
 }
@@ -64,6 +67,7 @@ Envelope envelope(const Fields& fields) {
                         fields.positive_length("height", "30 mm"),
                         fields.share("soap_share", 10 * percent, whole, "60 %")};
   fields.has("confirmed");  // ask_for_topping says of what
+  tell_learned(fields, "Topping");
   fields.refuse_unknown();
   return result;
 }

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cassert>
+#include <string>
 
 namespace brimwright::schemas {
 namespace {
@@ -30,6 +31,10 @@ Reached reached(const Walk& walk, const KeyPath& path) {
     if (named == found.members.end() || found.keys + 1 == path.size()) return found;
     found.at = named->value_begin;
     ++found.keys;
+    if (walk.between(found.at, found.at + 1) != "[") continue;
+    found.at = walk.elements(found.at).at(std::stoul(path[found.keys]));
+    ++found.keys;
+    assert(found.keys < path.size());
   }
 }
 

@@ -5,7 +5,8 @@
 
 namespace brimwright::schemas {
 
-/// Where a value stands: the keys that lead to it from the document's top, all of objects.
+/// Where a value stands: the keys that lead to it from the document's top. Of a list on the way its
+/// key is followed by the element's place, which is there: {"decorations", "0", "melt_loss"}.
 using KeyPath = std::vector<std::string>;
 
 /// `text`, a JSON object, with the value `json` at `path`, everything else to the letter. What is

@@ -1,11 +1,13 @@
 #include "service/figure_effects.h"
 
 #include "moulds/poured_factor.h"
+#include "planning/topping.h"
 #include "service/run_planning.h"
 #include "units/reading.h"
 #include "units/user_error.h"
 
 #include <cmath>
+#include <cstddef>
 #include <type_traits>
 #include <utility>
 
@@ -18,6 +20,7 @@ using namespace learning;
 Value as_written(const Value& value) {
   const std::string words = reports::value_words(value);
   if (std::holds_alternative<Mass>(value)) return read_mass(words, {});
+  if (std::holds_alternative<Volume>(value)) return read_volume(words, {});
   if (std::holds_alternative<Density>(value)) return read_density(words, {});
   if (std::holds_alternative<Share>(value)) return read_share(words, {});
   if (const auto* factor = std::get_if<Factor>(&value))
@@ -38,6 +41,28 @@ void put_loss(planning::Run& run, LossOf loss, const Value& value) {
   if (loss == LossOf::bag_changes) pipe.each_bag_change = std::get<Mass>(value);
 }
 
+void put_decoration(planning::Run& run, const DecorationLoss& loss, const Value& value) {
+  for (auto& decoration : run.decorations) {
+    if (decoration.name != loss.decoration) continue;
+    if (loss.loss == LossOf::melt) decoration.melt_loss = std::get<Share>(value);
+    if (loss.loss == LossOf::decoration_jug) decoration.left_in_jug = std::get<Mass>(value);
+  }
+}
+
+/// Where figure_taking would write it.
+bool put_topping(planning::Run& run, Volume each) {
+  if (!run.pipe) return false;
+  if (run.pipe->trials) {
+    run.pipe->trials->volume_each = std::get<Volume>(as_written(each));
+    return true;
+  }
+  if (run.pipe->beads || !run.pipe->envelope) return false;
+  auto& share = run.pipe->envelope->soap_share;
+  const Volume outline = planning::visible_topping(*run.pipe).volume / share.of_one();
+  share = std::get<Share>(as_written(Share::of_one(each / outline)));
+  return share <= 100 * percent;
+}
+
 /// False where it changes no weight.
 bool put(planning::Run& run, const Writing& writing, std::size_t batches) {
   const Value value = as_written(writing.value);
@@ -54,6 +79,10 @@ bool put(planning::Run& run, const Writing& writing, std::size_t batches) {
           auto& mould = run.pour.mould;
           const double factor = std::get<Factor>(value).factor / moulds::poured_factor(mould);
           mould.curve = mould.curve.holding(factor);
+        } else if constexpr (std::is_same_v<At, DecorationLoss>) {
+          put_decoration(run, at, value);
+        } else if constexpr (std::is_same_v<At, RunTopping>) {
+          return put_topping(run, std::get<Volume>(writing.value));
         } else if constexpr (std::is_same_v<At, TipCorrection>) {
           if (!run.pipe || !run.pipe->beads) return false;
           run.pipe->beads->tip.hand =
@@ -85,6 +114,10 @@ std::vector<reports::Effect> between(const planning::Plan& now, const planning::
     compare(effects, "topping to mix", now.pipe->batter.weighing.batter,
             then.pipe->batter.weighing.batter);
   }
+  for (std::size_t i = 0; i < now.decorations.size(); ++i)
+    if (!now.decorations[i].is_bought)
+      compare(effects, now.decorations[i].name + " to melt", now.decorations[i].make,
+              then.decorations[i].make);
   if (now.piece.cured && then.piece.cured)
     compare(effects, "a cured piece", *now.piece.cured, *then.piece.cured);
   return effects;

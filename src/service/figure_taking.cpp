@@ -1,6 +1,7 @@
 #include "service/figure_taking.h"
 
 #include "moulds/mould_file.h"
+#include "planning/topping.h"
 #include "reports/learned_report.h"
 #include "runs/named_files.h"
 #include "runs/run_file.h"
@@ -14,6 +15,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
 #include <cmath>
 #include <filesystem>
 #include <map>
@@ -41,6 +43,19 @@ bool is_time(const std::string& name) {
          name == "each_piece_packed";
 }
 
+/// "melt_loss:Pearl bead" -> the place of that decoration, and its key.
+std::optional<Spot> spot_of_decoration(const std::string& name, const FigureFiles& files) {
+  for (const std::string key : {"melt_loss", "left_in_jug"}) {
+    if (!name.starts_with(key + ":")) continue;
+    const std::string of = name.substr(key.size() + 1);
+    const auto at = std::find(files.decorations.begin(), files.decorations.end(), of);
+    if (of.empty() || at == files.decorations.end()) return std::nullopt;
+    if (std::count(at, files.decorations.end(), of) > 1) return std::nullopt;
+    return Spot{files.run, {"decorations", std::to_string(at - files.decorations.begin())}, key};
+  }
+  return std::nullopt;
+}
+
 /// Where a value of that name may stand, the one that counts first.
 std::vector<Spot> spots_of(const std::string& name, const FigureFiles& files) {
   std::vector<Spot> spots;
@@ -56,6 +71,9 @@ std::vector<Spot> spots_of(const std::string& name, const FigureFiles& files) {
   if (name == "volume") add(files.mould, {}, "poured_factor");
   if (name == "hand" && !files.tip.empty()) add(files.studio, {"hand", files.tip}, "correction");
   if (is_time(name)) add(files.studio, {"work"}, name);
+  if (name == "topping" && files.has_trials) add(files.run, {"pipe", "trials"}, "volume_each");
+  if (name == "topping" && files.outline) add(files.run, {"pipe", "envelope"}, "soap_share");
+  if (const auto spot = spot_of_decoration(name, files)) spots.push_back(*spot);
   return spots;
 }
 
@@ -105,6 +123,14 @@ void refuse_what_says_it_otherwise(const std::string& name, const Spot& spot,
                     "take \"hand\" out of the file of tips first");
 }
 
+void refuse_more_than_its_outline(const learning::Figure& figure, const FigureFiles& files,
+                                  const Place& where) {
+  const auto* each = std::get_if<Volume>(&figure.writes->value);
+  if (each == nullptr || !files.outline || *each <= *files.outline) return;
+  throw UserError(where, "is more than the outline of the topping encloses",
+                  "measure its diameter and height again");
+}
+
 /// Has the file's own reader look at all of it.
 void read_again(const std::string& text, const std::string& file, const moulds::Library& library) {
   const Fields fields = Fields::parse(text, file);
@@ -119,22 +145,28 @@ void read_again(const std::string& text, const std::string& file, const moulds::
     (void)runs::Studio(fields);
 }
 
-Json json_of(const learning::Value& value) {
+/// As it stands in the file: of an outline the share of it that the topping fills.
+Json json_of(const learning::Value& value, const FigureFiles& files) {
+  if (const auto* each = std::get_if<Volume>(&value); each && files.outline)
+    return reports::value_words(Share::of_one(*each / *files.outline));
   if (const auto* factor = std::get_if<learning::Factor>(&value))
     return std::round(factor->factor * 1e4) / 1e4;
   return reports::value_words(value);
 }
 
-void refuse_what_cannot_be(const std::string& name, const Spot& spot, const FigureFiles& files,
-                           const Place& where, const moulds::Library& library) {
+void refuse_what_cannot_be(const std::string& name, const learning::Figure& figure,
+                           const Spot& spot, const FigureFiles& files, const Place& where,
+                           const moulds::Library& library) {
   refuse_built_in(spot, where, library);
   refuse_earlier_version(spot);
   refuse_what_says_it_otherwise(name, spot, files, where);
+  refuse_more_than_its_outline(figure, files, where);
 }
 
-bool is_taken_already(const Json& document, const Spot& spot, const learning::Figure& figure) {
+bool is_taken_already(const Json& document, const Spot& spot, const learning::Figure& figure,
+                      const FigureFiles& files) {
   return is_as_taken(document, spot) &&
-         *standing(document, spot) == json_of(figure.writes->value) &&
+         *standing(document, spot) == json_of(figure.writes->value, files) &&
          taking_of(document, spot)->value("batches", Json(nullptr)) == figure.values.size();
 }
 
@@ -182,6 +214,12 @@ FigureFiles figure_files(const planning::Run& run, const moulds::Library& librar
     files.tip = tip.name;
     files.is_hand_of_tip = tip.hand && !studio.hand(tip.name);
   }
+  files.has_trials = run.pipe && run.pipe->trials;
+  if (run.pipe && run.pipe->envelope && !run.pipe->trials && !run.pipe->beads)
+    files.outline =
+        *planning::visible_topping(*run.pipe).by_envelope / run.pipe->envelope->soap_share.of_one();
+  for (const auto& decoration : run.decorations)
+    files.decorations.push_back(planning::is_bought(decoration) ? "" : decoration.name);
   return files;
 }
 
@@ -193,12 +231,12 @@ reports::StandsIn stands_in(const std::string& name, const learning::Figure& fig
   const Spot spot = spot_to_write(spots);
   const Json document = document_of(spot.file);
   stands.file = spot.file;
-  stands.would_say = text_of(json_of(figure.writes->value));
+  stands.would_say = text_of(json_of(figure.writes->value, files));
   if (const Json* const says = standing(document, spot)) stands.says = text_of(*says);
   if (is_as_taken(document, spot)) stands.taken = taking_told(*taking_of(document, spot));
-  stands.is_taken = is_taken_already(document, spot, figure);
+  stands.is_taken = is_taken_already(document, spot, figure, files);
   try {
-    refuse_what_cannot_be(name, spot, files, {"", name}, library);
+    refuse_what_cannot_be(name, figure, spot, files, {"", name}, library);
   } catch (const UserError& error) {
     stands.refused = {error.parts().problem, error.parts().remedy};
   }
@@ -211,13 +249,13 @@ MadeFile taken(const std::string& name, const learning::Figure& figure, const Fi
   const auto spots = spots_of(name, files);
   if (spots.empty() || !figure.writes) refuse_name(name, where);
   const Spot spot = spot_to_write(spots);
-  refuse_what_cannot_be(name, spot, files, where, library);
-  if (is_taken_already(document_of(spot.file), spot, figure))
+  refuse_what_cannot_be(name, figure, spot, files, where, library);
+  if (is_taken_already(document_of(spot.file), spot, figure, files))
     throw UserError(where, "is taken already from these batches, and stands so in " + spot.file,
                     "take it again once further batches tell of it");
   const std::size_t batches = figure.values.size();
-  std::string text =
-      with_taken(text_of_file(spot.file), spot, json_of(figure.writes->value), batches, today);
+  std::string text = with_taken(text_of_file(spot.file), spot, json_of(figure.writes->value, files),
+                                batches, today);
   if (name == "hand")
     text = with_taken(text, {spot.file, spot.object, "trials"}, batches, batches, today);
   read_again(text, spot.file, library);

@@ -8,6 +8,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace brimwright::service {
 
@@ -18,6 +19,11 @@ struct FigureFiles {
   std::string mould = {}, base_formula = {};
   std::string tip = {};         // its name, where the topping has moves of one
   bool is_hand_of_tip = false;  // a file of tips says its correction
+  bool has_trials = false;      // of its topping, in whose place a volume stands
+  /// Of a topping that is measured by its outline alone what that encloses: its share that is soap
+  /// says what a topping holds.
+  std::optional<Volume> outline = {};
+  std::vector<std::string> decorations = {};  // by their places; "" of what is bought
 };
 FigureFiles figure_files(const planning::Run& run, const moulds::Library& library);
 

@@ -2,6 +2,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include <string>
 #include <utility>
 
 namespace brimwright::service {
@@ -35,8 +36,12 @@ Json steps_of(const Json& document, const Spot& spot) {
 const Json* value_at(const Json& document, const KeyPath& path) {
   const Json* at = &document;
   for (const std::string& key : path) {
-    if (!at->is_object() || !at->contains(key)) return nullptr;
-    at = &at->at(key);
+    if (at->is_array())
+      at = &at->at(std::stoul(key));
+    else if (at->is_object() && at->contains(key))
+      at = &at->at(key);
+    else
+      return nullptr;
   }
   return at;
 }

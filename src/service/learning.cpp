@@ -70,7 +70,9 @@ bool is_of(const FigureId& id, const Today& today) {
     return id.kind == Kind::whipped_density
                ? !facts.toppings.empty() && facts.toppings.front().formula == of->formula
                : facts.base->formula == of->formula;
-  if (const auto* of = std::get_if<learning::OfTopping>(&id.of)) return of->topping == facts.run;
+  if (const auto* of = std::get_if<learning::OfTopping>(&id.of))
+    return of->topping == facts.run && !facts.toppings.empty() &&
+           facts.toppings.front().tip == of->tip;
   if (const auto* of = std::get_if<learning::OfLoss>(&id.of); of && !of->decoration.empty())
     return std::any_of(facts.decorations.begin(), facts.decorations.end(),
                        [&](const auto& one) { return one.decoration == of->decoration; });
@@ -83,6 +85,7 @@ bool is_earlier(const FigureId& id) {
   const auto ends = [](const std::string& name) { return name.ends_with(" (earlier)"); };
   if (const auto* of = std::get_if<learning::OfMould>(&id.of)) return ends(of->mould);
   if (const auto* of = std::get_if<learning::OfFormula>(&id.of)) return ends(of->formula);
+  if (const auto* of = std::get_if<learning::OfTopping>(&id.of)) return ends(of->topping);
   return false;
 }
 
@@ -125,8 +128,17 @@ std::map<FigureId, learning::Value> used_today(const Today& today) {
     loss(learning::LossOf::bag, topping.bag_planned);
     loss(learning::LossOf::tip, topping.tip_planned);
     loss(learning::LossOf::bag_changes, topping.each_bag_change_planned);
+    used[{Kind::topping_each, learning::OfTopping{topping.topping, topping.tip, topping.hand}}] =
+        topping.visible_planned;
     used[{Kind::hand_correction, learning::OfHand{topping.tip, topping.hand}}] =
         learning::Factor{topping.correction_used};
+  }
+  for (const auto& decoration : facts.decorations) {
+    const auto loss_of = [&](learning::LossOf of) {
+      return FigureId{Kind::loss, learning::OfLoss{of, decoration.decoration}};
+    };
+    used[loss_of(learning::LossOf::melt)] = decoration.melt_loss_planned;
+    used[loss_of(learning::LossOf::decoration_jug)] = decoration.left_in_jug_planned;
   }
   if (facts.cure && facts.cure->lost_planned)
     used[{Kind::cure_loss, learning::OfFormula{base.formula}}] = *facts.cure->lost_planned;
@@ -137,7 +149,10 @@ std::map<FigureId, learning::Value> used_today(const Today& today) {
 void tell_names_apart(std::vector<reports::NamedFigure>& figures) {
   std::map<std::string, int> counts;
   for (const auto& named : figures) ++counts[named.name];
-  for (auto& named : figures)
+  for (auto& named : figures) {
+    if (const auto* of = std::get_if<learning::OfLoss>(&named.figure.id.of);
+        of && !of->decoration.empty())
+      named.name += ":" + of->decoration;  // always: what is taken must be found by it again
     if (counts[named.name] > 1) {
       if (const auto* of = std::get_if<learning::OfMould>(&named.figure.id.of))
         named.name += ":" + of->mould;
@@ -148,6 +163,7 @@ void tell_names_apart(std::vector<reports::NamedFigure>& figures) {
       if (const auto* of = std::get_if<learning::OfTopping>(&named.figure.id.of))
         named.name += ":" + of->topping;
     }
+  }
 }
 
 /// The files of the run that may have been called otherwise when earlier batches were made.
@@ -218,10 +234,12 @@ Reply taking(const LearnRequest& request, const UserTerms& terms, const Today& t
                     "wait for " + std::to_string(learning::fewest_to_suggest) +
                         ", or type the value where it stands");
   MadeFile file = taken(named.name, named.figure, today.files, request.today, terms, library);
+  const bool is_by_outline = named.figure.id.kind == Kind::topping_each && today.files.outline;
   Reply reply;
   reply.document =
       on_one_line(file.name) + ": " + named.name + " is now " +
       reports::value_words(named.figure.writes->value) +
+      (is_by_outline ? ", " + named.in.would_say + " of its outline" : "") +
       (named.figure.id.kind == Kind::volume_error ? " times what was measured, from " : ", from ") +
       counted(static_cast<std::int64_t>(named.figure.values.size()), "batch", "batches") + "; " +
       terms.say({"undo", named.name}) + " takes it back\n";
@@ -295,8 +313,11 @@ void refuse_both(const LearnRequest& request, const Request& asked) {
 }  // namespace
 
 Reply learned_for(const LearnRequest& request, const Request& asked, const moulds::Library& library,
-                  const Caller& caller) {
+                  const Caller& asked_by) {
   refuse_both(request, asked);
+  MeasureMemory shapes;  // the run is planned once more for each figure, of which few change one
+  Caller caller = asked_by;
+  if (caller.memory == nullptr) caller.memory = &shapes;
   const Today today = today_of(request, asked.terms, library, caller);
   if (request.take) return taking(request, asked.terms, today, library, caller);
   if (request.undo) return undoing(request, asked.terms, today, library);

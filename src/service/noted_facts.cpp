@@ -18,63 +18,48 @@ using namespace learning;
 
 namespace {
 
-struct Level {
-  double off_mm;
-  Volume volume;
-  Area surface;
-};
-Level level_of(const Json& json) {
-  return {json.at("line_off_mm").get<double>(),
-          json.at("volume_each_ml").get<double>() * millilitre,
-          json.at("ml_per_mm").get<double>() * millilitre / millimetre};
-}
-
 /// Between the levels on both sides, by a straight line: at most 1 mm apart, where a wall that
 /// leans makes the difference small.
-LineReached line_at(const Json& pour, Length off) {
+LineReached line_at(const std::vector<PlannedLevel>& levels, Length off) {
   LineReached line{off};
   const double off_mm = off / millimetre;
-  const Json& levels = pour.at("levels");
   for (std::size_t i = 1; i < levels.size(); ++i) {
-    const Level low = level_of(levels[i - 1]), high = level_of(levels[i]);
+    const PlannedLevel &low = levels[i - 1], &high = levels[i];
     if (off_mm < low.off_mm || off_mm > high.off_mm) continue;
     const double part = (off_mm - low.off_mm) / (high.off_mm - low.off_mm);
-    line.volume_each = low.volume + part * (high.volume - low.volume);
+    line.volume_each = low.volume_each + part * (high.volume_each - low.volume_each);
     line.surface = low.surface + part * (high.surface - low.surface);
   }
   return line;
 }
 
 /// A full cup's density: what it holds stands in its blank, or is noted itself.
-std::optional<Density> cup_of(const Json& batch, const records::Notes& notes,
+std::optional<Density> cup_of(const PlannedBatch& planned, const records::Notes& notes,
                               const std::string& key) {
   const auto net = notes.mass(key);
   if (!net) return std::nullopt;
   std::optional<Volume> holds;
-  if (const Json* const blank = find_planned_blank(batch, key)) {
-    if (blank->contains("cup_holds_key"))
-      holds = notes.volume(blank->at("cup_holds_key").get<std::string>());
-    else if (blank->contains("cup_holds"))
-      holds = read_volume(blank->at("cup_holds").get<std::string>(), {});
-  }
+  for (const PlannedCup& cup : planned.cups)
+    if (cup.key == key) holds = cup.holds_key.empty() ? cup.holds : notes.volume(cup.holds_key);
   if (!holds || !(*holds > Volume{})) return std::nullopt;
   return *net / *holds;
 }
 
-void note_base(BaseFacts& base, const Json& pour, const Json& batch, const records::Notes& notes) {
+void note_base(BaseFacts& base, const PlannedFacts& plan, const PlannedBatch& planned,
+               const records::Notes& notes) {
   base.made = notes.mass("base.made");
   base.left_over = notes.mass("base.left_over");
   base.lost_altogether = notes.mass("base.on_tools");
   base.in_pot = notes.mass("base.in_pot");
   base.in_jugs = notes.mass("base.in_jugs");
-  base.cup = cup_of(batch, notes, "base.cup");
+  base.cup = cup_of(planned, notes, "base.cup");
   for (FilledMould& mould : base.moulds) {
     mould.casts = notes.count("pour.filled");
-    if (const auto off = notes.length("pour.line_off")) mould.line = line_at(pour, *off);
+    if (const auto off = notes.length("pour.line_off")) mould.line = line_at(plan.levels, *off);
   }
 }
 
-void note_toppings(std::vector<ToppingFacts>& toppings, const Json& batch,
+void note_toppings(std::vector<ToppingFacts>& toppings, const PlannedBatch& planned,
                    const records::Notes& notes) {
   for (std::size_t i = 0; i < toppings.size(); ++i) {
     const std::string key =
@@ -88,7 +73,7 @@ void note_toppings(std::vector<ToppingFacts>& toppings, const Json& batch,
     topping.in_tip = notes.mass(key + "in_tip");
     topping.at_bag_changes = notes.mass(key + "at_bag_changes");
     if (const auto changes = notes.count(key + "bag_changes")) topping.bag_changes = changes;
-    topping.cup = cup_of(batch, notes, key + "cup");
+    topping.cup = cup_of(planned, notes, key + "cup");
     topping.piped = notes.count(key + "piped");
   }
 }
@@ -112,10 +97,10 @@ std::optional<Minutes> shared_by(const std::optional<std::chrono::seconds>& time
 }
 
 /// Work on a batch whose base was mixed for several tells nothing of one that is made alone.
-void note_times(BatchFacts& facts, const Json& batch, const records::Notes& notes) {
+void note_times(BatchFacts& facts, const PlannedBatch& planned, const records::Notes& notes) {
   std::optional<Minutes> making;
   const auto time = notes.minutes("minutes.making");
-  if (time && !batch.contains("beside_base")) making = Minutes(*time);
+  if (time && !planned.is_beside_base) making = Minutes(*time);
   std::optional<std::int64_t> packed = facts.pieces_made;
   if (packed) *packed -= facts.rejects.value_or(0);
   facts.times = {
@@ -156,25 +141,18 @@ void note_scales(BatchFacts& facts, const Json& batch, const BatchOnScales& scal
 
 }  // namespace
 
-const Json* find_planned_blank(const Json& batch, const std::string& key) {
-  for (const Json& blank : batch.at("blanks"))
-    if (blank.at("key") == key) return &blank;
-  return nullptr;
-}
-
-std::string decoration_key(std::size_t place) {
-  return "decoration-" + std::to_string(place + 1) + ".";
-}
-
-void note_facts(BatchFacts& facts, const Json& pour, const Json& batch, const records::Notes& notes,
-                const std::vector<records::Weighing>& weighings) {
+void note_facts(BatchFacts& facts, const PlannedFacts& plan, const PlannedBatch& planned,
+                const records::Notes& notes, const std::vector<records::Weighing>& weighings) {
   facts.pieces_made = notes.count("pieces.made");
   facts.rejects = notes.count("pieces.rejected");
-  note_base(*facts.base, pour, batch, notes);
-  note_toppings(facts.toppings, batch, notes);
+  note_base(*facts.base, plan, planned, notes);
+  note_toppings(facts.toppings, planned, notes);
   note_decorations(facts.decorations, notes);
-  note_times(facts, batch, notes);
-  note_scales(facts, batch, on_scales(batch, notes));
+  note_times(facts, planned, notes);
+  if (is_any_weighed(notes)) {
+    const Json batch = Json::parse(planned.text);
+    note_scales(facts, batch, on_scales(batch, notes));
+  }
   if (!facts.cure) return;
   note_cure(*facts.cure, weighings, notes.date("base.made_on").value_or(facts.date));
   if (facts.cure->weighings.empty()) facts.cure.reset();

@@ -216,16 +216,16 @@ class Scales {
   Rows pot_ = {};
 };
 
-bool has_any(const records::Notes& notes) {
+}  // namespace
+
+bool is_any_weighed(const records::Notes& notes) {
   const auto at = notes.all.lower_bound(std::string(records::weighed_prefix));
   return at != notes.all.end() && at->first.starts_with(records::weighed_prefix);
 }
 
-}  // namespace
-
 BatchOnScales on_scales(const Json& batch, const records::Notes& notes) {
   BatchOnScales found;
-  if (!has_any(notes) || !batch.contains("weigh_out")) return found;
+  if (!batch.contains("weigh_out")) return found;
   const Scales scales(batch, notes);
   found.base = scales.batter(reports::base_key(), batch.at("pour"));
   if (batch.contains("pipe") && batch.at("pipe").is_object()) {

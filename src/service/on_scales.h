@@ -30,6 +30,9 @@ struct BatchOnScales {
   std::vector<std::optional<Mass>> melts = {};                // of what is cast ahead, in its order
 };
 
+/// Whether any weight is noted.
+bool is_any_weighed(const records::Notes& notes);
+
 /// By `batch` of a plan's answer.
 BatchOnScales on_scales(const nlohmann::json& batch, const records::Notes& notes);
 

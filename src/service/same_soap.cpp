@@ -73,7 +73,11 @@ Json essence_of(Json json) {
     drop(json, not_of_mould);
   } else {
     drop(json, not_of_run);
-    if (json.contains("pipe")) drop(json["pipe"], not_of_pipe);
+    if (json.contains("pipe")) {
+      drop(json["pipe"], not_of_pipe);
+      for (const char* way : {"trials", "envelope"})  // how well its size is known
+        if (json["pipe"].contains(way)) drop(json["pipe"][way], {"volume_each", "soap_share"});
+    }
     drop_in_each(json, "decorations", not_of_decoration);
   }
   return json;

@@ -38,20 +38,22 @@ Taken taken_in(const Fields& entry, bool has_earlier) {
   return taken;
 }
 
-void tell(const Fields& fields, const std::string& key, const Fields& entry) {
+void tell(const Fields& fields, const std::string& of, const std::string& key,
+          const Fields& entry) {
   const auto [value, batches] = taken_in(entry, true);
   if (!fields.has(key) || written(fields, key) != value) return;
-  fields.say({Severity::note, "The " + in_words(key) + " figure, " + value + ", is learned from " +
+  fields.say({Severity::note, (of.empty() ? "" : of + ": ") + "The " + in_words(key) + " figure, " +
+                                  value + ", is learned from " +
                                   counted(batches, "batch", "batches") + " (taken on " +
                                   entry.text("on") + ")."});
 }
 
 }  // namespace
 
-void tell_learned(const Fields& fields) {
+void tell_learned(const Fields& fields, const std::string& of) {
   const auto learned = fields.optional_object("learned");
   if (!learned) return;
-  for (const std::string& key : learned->keys()) tell(fields, key, learned->object(key));
+  for (const std::string& key : learned->keys()) tell(fields, of, key, learned->object(key));
 }
 
 }  // namespace brimwright

@@ -157,6 +157,20 @@ def of_examples():
     yield [*spring, "--weighed", "base NaOH 200 g", "--batch", "1"]
 
 
+def of_known_topping():
+    """One whose volume stands in place of its trials, as batches told it."""
+    spring = shipped("examples/spring_cups.run.json")
+    os.makedirs(f"{folder}/known", exist_ok=True)
+    for formula in ("meadow_base", "cloud_topping"):
+        shutil.copy(f"{root}/examples/{formula}.formula.json", f"{folder}/known")
+    spring["pipe"]["trials"].update(
+        volume_each="38 ml", learned={"volume_each": {"value": "38 ml", "batches": 7, "on": "2026-12-01", "before": None}})
+    spring["decorations"][0]["learned"] = {"melt_loss": {"value": "4 %", "batches": 7, "on": "2026-12-01", "before": "3 %"}}
+    write("known/cups.run.json", spring)
+    yield ["plan", f"{folder}/known/cups.run.json"]
+    yield ["plan", f"{folder}/known/cups.run.json", "--explain"]
+
+
 def boxes_stl(name, size, boxes):
     """Binary STL of cells filled and emptied box by box, each (is it filled, low corner, high corner)."""
     def filled(cell):
@@ -523,7 +537,7 @@ def of_random_runs(count):
 
 
 with ThreadPoolExecutor(os.cpu_count()) as pool:
-    answers = [*pool.map(ask, [*of_catalogue(), *of_moulds(), *of_examples(), *of_fixtures(), *of_batches()]),
+    answers = [*pool.map(ask, [*of_catalogue(), *of_moulds(), *of_examples(), *of_known_topping(), *of_fixtures(), *of_batches()]),
                *pool.map(lambda words: ask(words, may_be_refused=True), of_random_runs(80))]
 answers += [ask(words) for words in of_records()]
 answers = [(words, answer) for words, answer in answers if answer]

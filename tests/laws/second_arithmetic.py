@@ -896,6 +896,8 @@ class Topping:
         """ml above the foot: weighed trials outrank beads, beads an envelope."""
         if "trials" in pipe:
             trials = pipe["trials"]
+            if "volume_each" in trials:  # known better than by the trials
+                return float(quantity(trials["volume_each"], "volume"))
             cup = quantity(trials["weigh_cup"]["net"], "mass") / quantity(trials["weigh_cup"]["holds"], "volume")
             return float(mean([quantity(m, "mass") for m in trials["weighed"]]) / cup)
         if "beads" in pipe:

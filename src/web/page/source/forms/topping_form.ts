@@ -111,8 +111,20 @@ function trials(): TemplateResult {
       ${field({ label: "Weigh-cup of the trials, net", at: "/pipe/trials/weigh_cup/net", unit: "g" })}
       ${cup_choice("/pipe/trials/weigh_cup")}
     </div>
-    ${said_at("run", "/pipe/trials/weigh_cup")}`;
+    ${said_at("run", "/pipe/trials/weigh_cup")} ${known_better()}`;
 }
+
+/** What batches tell of it, say, in place of the trials. */
+const known_better = (): TemplateResult =>
+  html`<div class="row">
+    ${field({
+      label: "Volume of one, where you know it better",
+      at: "/pipe/trials/volume_each",
+      unit: "ml",
+      optional: true,
+      hint: "Above its foot, as your batches tell it. It is used in place of the trials; empty it to go by them again.",
+    })}
+  </div>`;
 
 function outline(): TemplateResult {
   const here = "/pipe/envelope";
@@ -140,9 +152,10 @@ function outline(): TemplateResult {
     </div>`;
 }
 
-type ShapeWay = "trials" | "beads" | "envelope";
+type ShapeWay = "given" | "trials" | "beads" | "envelope";
 
 const way_words: Record<ShapeWay, string> = {
+  given: "As you know it",
   trials: "By weighed trials",
   beads: "By beads",
   envelope: "By its outline",
@@ -152,7 +165,7 @@ const way_words: Record<ShapeWay, string> = {
 function compared(pipe: Topping): TemplateResult | typeof nothing {
   const by = pipe.visible_by;
   if (!by) return nothing;
-  const ways = (["trials", "beads", "envelope"] as const)
+  const ways = (["given", "trials", "beads", "envelope"] as const)
     .map((way) => ({ way, ml: by[`${way}_ml`] }))
     .filter((one): one is { way: ShapeWay; ml: number } => typeof one.ml === "number");
   const counts = (i: number) => (ways.length < 2 ? undefined : i === 0 ? "this one counts" : "for comparison");

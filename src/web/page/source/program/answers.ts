@@ -2120,7 +2120,7 @@ export interface Learned {
    */
   batches: number;
   /**
-   * Of another formula or mould under the same name.
+   * Of another formula, mould or topping under the same name.
    */
   left_out: number;
   /**
@@ -3455,6 +3455,10 @@ export interface Piped {
  */
 export interface VisibleTopping {
   /**
+   * As the run gives it, in place of its trials; only where it does.
+   */
+  given_ml?: number;
+  /**
    * By weighed trials.
    */
   trials_ml: number | null;
@@ -4367,6 +4371,10 @@ export interface PipeAssumptions {
    * Whipped.
    */
   g_per_ml: number;
+  /**
+   * What the topping was measured by: its trials, what its moves lay down, or what its outline encloses.
+   */
+  sized_by_ml: number;
   visible_each_ml: number;
   in_headspace_each_ml: number;
   fills_headspace_percent: number;

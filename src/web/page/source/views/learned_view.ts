@@ -53,8 +53,8 @@ function how_sure(figures: LearnedFigure[]): Drawn {
 const left_out = ({ left_out: count }: Learned): Drawn =>
   count
     ? html`<p class="aside">
-        ${count === 1 ? "1 batch was" : `${count} batches were`} of another formula or mould under the same name, and
-        ${count === 1 ? "is" : "are"} not counted where that matters.
+        ${count === 1 ? "1 batch was" : `${count} batches were`} of another formula, mould or topping under the same
+        name, and ${count === 1 ? "is" : "are"} not counted where that matters.
       </p>`
     : nothing;
 
