@@ -17,7 +17,7 @@ std::string head_of(const NotedBatch& noted) {
     return which + ", not begun" +
            (noted.reserved ? "; its code will be " + *noted.reserved : std::string());
   const auto& batch = *noted.batch;
-  const std::string begun = batch.code + "  " + which + ", begun on " + batch.begun_on;
+  std::string begun = batch.code + "  " + which + ", begun on " + batch.begun_on;
   if (!noted.lines.empty()) return begun;
   return begun + ", " + counted(batch.pieces, "piece", "pieces") +
          (noted.poured_from.empty() ? "" : ", poured from " + noted.poured_from);

@@ -17,7 +17,6 @@
 #include <chrono>
 #include <cmath>
 #include <filesystem>
-#include <map>
 #include <optional>
 
 namespace brimwright::service {
