@@ -119,7 +119,7 @@ void tell_loss(const BatchFacts& batch, const BaseBalance& balance, const BaseBa
 }  // namespace
 
 void tell_base(const BatchFacts& batch, Told& told) {
-  if (!batch.base) return;
+  if (!batch.base || batch.base->is_elsewhere) return;
   const BaseFacts& base = *batch.base;
   if (base.on_scales && !base.on_scales->is_in_shares)
     told.cannot(batch, density_of(base), {.needed = {MissingNote::weighed_as_planned}});

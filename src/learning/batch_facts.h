@@ -81,6 +81,7 @@ struct BaseFacts {
   std::optional<Mass> lost_altogether = {};
   std::optional<Density> cup = {};  // of the plain base, as it was poured
   std::vector<FilledMould> moulds = {};
+  bool is_elsewhere = false;  // mixed for several batches at once: told of by itself, not here
 };
 
 /// One whipping of a topping.

@@ -2,10 +2,14 @@
 
 #include "geometry/surface/parallel.h"
 #include "records/plans.h"
+#include "records/poured_from.h"
+#include "service/base_facts.h"
 #include "service/noted_facts.h"
 #include "units/reading.h"
 
+#include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <map>
 #include <unordered_map>
 #include <utility>
@@ -106,6 +110,40 @@ const Of& of_batch(const std::map<std::string, Of>& all, const records::Batch& b
   return found == all.end() ? none : found->second;
 }
 
+/// The lines of each base, by places in `facts`, whose ids are `ids`.
+std::map<std::string, std::vector<std::size_t>> lines_by_base(
+    const std::vector<const std::string*>& ids, const records::Records& records) {
+  std::map<std::string, std::string> base_of;
+  for (const std::string& base : records::all_bases(records))
+    for (const auto& poured : records::poured_of(records, base)) base_of[poured.batch] = base;
+  std::map<std::string, std::vector<std::size_t>> lines;
+  if (base_of.empty()) return lines;
+  for (std::size_t i = 0; i < ids.size(); ++i)
+    if (const auto at = base_of.find(*ids[i]); at != base_of.end()) lines[at->second].push_back(i);
+  return lines;
+}
+
+/// A base that was mixed for several is told of once, and not with what was poured from it.
+void add_bases(std::vector<BatchFacts>& facts, const std::vector<const std::string*>& ids,
+               const records::Records& records,
+               const std::map<std::string, records::Notes>& notes) {
+  std::vector<BatchFacts> bases;
+  for (const auto& [id, places] : lines_by_base(ids, records)) {
+    const auto base = records::batch_of_id(records, id);
+    std::vector<const BatchFacts*> lines;
+    for (const std::size_t i : places)
+      if (facts[i].base) lines.push_back(&facts[i]);
+    if (!base || lines.empty()) continue;
+    bases.push_back(facts_of_base(records, *base, of_batch(notes, *base), lines));
+    for (const std::size_t i : places)
+      if (facts[i].base) facts[i].base->is_elsewhere = true;
+  }
+  if (bases.empty()) return;
+  std::move(bases.begin(), bases.end(), std::back_inserter(facts));
+  std::stable_sort(facts.begin(), facts.end(),
+                   [](const BatchFacts& a, const BatchFacts& b) { return a.date < b.date; });
+}
+
 }  // namespace
 
 LearnedBatches learned_batches(const records::Records& records, const PlannedFacts* today,
@@ -117,6 +155,7 @@ LearnedBatches learned_batches(const records::Records& records, const PlannedFac
   Identities identities;
   LearnedBatches learned;
   std::vector<const PlannedFacts*> plan_of;
+  std::vector<const std::string*> ids;
   learned.facts.reserve(batches.size());
   for (const records::Batch& batch : batches) {
     const auto found = plans.find(batch.plan);
@@ -127,11 +166,13 @@ LearnedBatches learned_batches(const records::Records& records, const PlannedFac
         facts_of_batch(batch, *plan, of_batch(notes, batch), of_batch(weighings, batch)));
     if (renamed != nullptr) call_as_today(learned.facts.back(), batch, *renamed);
     plan_of.push_back(plan);
+    ids.push_back(&batch.id);
     identify(identities, *plan, learned.facts.back());
   }
   if (today != nullptr) identify(identities, *today);
   for (std::size_t i = 0; i < learned.facts.size(); ++i)
     learned.earlier += set_apart(learned.facts[i], *plan_of[i], identities) ? 1 : 0;
+  add_bases(learned.facts, ids, records, notes);
   return learned;
 }
 
