@@ -163,6 +163,21 @@ called("note", "later.order.json", "--reserve", "--code", "LATER")
 sheet = called("sheet", "later.order.json").stdout
 check("LATER" in sheet, "a reserved code is not on the sheet")
 check("Begun: LATER" in called("note", "later.order.json", "--begin").stdout, "the reserved code is not taken")
+# ---- what the bases say is learned once each, by their own notes; a line tells nothing of its base
+
+called("note", "market.order.json", "--begin", "--again", "--code", "KO-8", "--lot", "NaOH=unknown")  # KO-7 was not weighed as planned
+for code, grams in (("2026-12-01A", "102.0"), ("KO-8", "103.0"), ("LATER", "104.0")):
+    file = "later.order.json" if code == "LATER" else "market.order.json"
+    called("note", file, "--batch-code", code, "--set", "base.cup_holds=100 ml", "--set", f"base.cup={grams} g", "--set", "base.in_pot=21 g")
+learned = answer("learn", "plain_bars.run.json")
+figures = {one["name"]: one for one in learned["figures"]}
+density = figures["density"]
+check([one["batch"] for one in density["values"]] == ["2026-12-01A", "KO-8", "LATER"], f"the density is told by {density['values']}")
+check(abs(density["value"] - 1.03) < 1e-9, f"1.02, 1.03 and 1.04 g/ml: {density['value']}")  # 102, 103 and 104 g in 100 ml
+check(len(figures["pot"]["values"]) == 3 and figures["pot"]["value"] == 21, "what stays in the pot")
+untold = {one["name"]: one["batches"] for one in learned["untold"]}
+check(untold["pot"] == 4, f"of KO-7, S1, S2 and S3 alone, and of no line, it is not known what stayed in the pot: {untold}")
+
 called("records", ".", "--export", "out.json")
 other = tempfile.mkdtemp()
 called("records", other, "--import", f"{folder}/out.json")
