@@ -11,6 +11,7 @@
 #include <cmath>
 #include <iterator>
 #include <map>
+#include <tuple>
 #include <unordered_map>
 #include <utility>
 
@@ -140,8 +141,9 @@ void add_bases(std::vector<BatchFacts>& facts, const std::vector<const std::stri
   }
   if (bases.empty()) return;
   std::move(bases.begin(), bases.end(), std::back_inserter(facts));
-  std::stable_sort(facts.begin(), facts.end(),
-                   [](const BatchFacts& a, const BatchFacts& b) { return a.date < b.date; });
+  std::stable_sort(facts.begin(), facts.end(), [](const BatchFacts& a, const BatchFacts& b) {
+    return std::tie(a.date, a.code) < std::tie(b.date, b.code);
+  });
 }
 
 }  // namespace
