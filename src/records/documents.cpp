@@ -58,7 +58,7 @@ void put_document(SQLite::Database& connection, const std::string& hash, const s
 std::string keep_document(Records& records, const std::string& text) {
   if (text.size() > static_cast<std::size_t>(longest))
     throw std::runtime_error("a document is too long to be kept");
-  const std::string hash = content_hash(text);
+  std::string hash = content_hash(text);
   told(records.path(), [&] { put_document(records.database().connection(), hash, text); });
   return hash;
 }
