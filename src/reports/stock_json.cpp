@@ -22,12 +22,11 @@ std::string name_of(Lot::Origin origin) {
   return origin == Lot::Origin::before_records ? "before records" : "bought";
 }
 
-Json material_json(const Stock::Material& material, const std::string& day) {
-  Json lots = Json::array();
-  for (const StandingLot& one : material.lots) lots.push_back(lot_json(one, day));
-  Json json = {{"material", material.material}, {"shown_as", material.shown}};
-  json["lots"] = std::move(lots);
-  return json;
+void put_material(LongList& materials, const Stock::Material& material, const std::string& day) {
+  LongList lots("lots");
+  for (const StandingLot& one : material.lots) lots.put(lot_json(one, day));
+  materials.put({{"material", material.material}, {"shown_as", material.shown}, {"lots", nullptr}},
+                {lots});
 }
 
 Json pieces_json(const Stock::Pieces& pieces) {
@@ -90,22 +89,21 @@ Json notes_json(const std::vector<Remark>& notes) {
   return json;
 }
 
-/// The lists are moved in: of many lots a copy takes longer than all else.
 std::string stock_json(const Stock& stock) {
-  Json materials = Json::array(), pieces = Json::array();
-  for (const auto& one : stock.materials) materials.push_back(material_json(one, stock.day));
-  for (const auto& one : stock.pieces) pieces.push_back(pieces_json(one));
+  LongList materials("materials"), pieces("pieces");
+  for (const auto& one : stock.materials) put_material(materials, one, stock.day);
+  for (const auto& one : stock.pieces) pieces.put(pieces_json(one));
   Json json = {{"schema", "brimwright.stock/1"},
                {"folder", stock.folder},
                {"day", stock.day},
                {"has_records", stock.has_records},
-               {"done", stock.done}};
-  json["materials"] = std::move(materials);
-  json["pieces"] = std::move(pieces);
-  json["not_counted"] = stock.not_counted;
-  json["notes"] = notes_json(stock.notes);
+               {"done", stock.done},
+               {"materials", nullptr},
+               {"pieces", nullptr},
+               {"not_counted", stock.not_counted},
+               {"notes", notes_json(stock.notes)}};
   if (stock.names) json["names"] = names_json(*stock.names);
-  return json_document(json);
+  return json_document(json, {materials, pieces});
 }
 
 }  // namespace brimwright::reports
