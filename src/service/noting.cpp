@@ -3,12 +3,12 @@
 #include "records/act.h"
 #include "records/batch_code.h"
 #include "records/noting.h"
-#include "records/poured_from.h"
 #include "records/records.h"
 #include "reports/note_report.h"
 #include "reports/plan_report.h"
 #include "schemas/tidying.h"
 #include "service/actual_weights.h"
+#include "service/batch_beginning.h"
 #include "service/freezing.h"
 #include "service/lot_taking.h"
 #include "service/noted_batches.h"
@@ -16,7 +16,6 @@
 #include "service/ordered.h"
 #include "service/passing_folder.h"
 #include "service/poured_base.h"
-#include "service/run_planning.h"
 #include "service/run_records.h"
 #include "units/letters.h"
 #include "units/reading.h"
@@ -57,32 +56,6 @@ std::chrono::sys_days day_of(const std::string& text, const Place& where) {
                   .problem = problem,
                   .remedy = Words(remedy + ", give ") + Answer{"confirmed", more_lye} + " with it",
                   .choices = {{{{"confirmed", more_lye}}}}});
-}
-
-/// A batch that begins, and what it weighs.
-struct Begun {
-  Batch batch;
-  const planning::Run* run;
-  std::vector<records::Weighed> rows;
-};
-
-/// Each with those of `typed` that are for it; what is for none stays with the first, which refuses
-/// it.
-std::vector<LotWishes> dealt_wishes(const LotWishes& typed, const std::vector<Begun>& all,
-                                    const Records& records, const UserTerms& terms) {
-  if (all.size() == 1) return {typed};
-  std::vector<LotWishes> dealt;
-  LotWishes left = typed;
-  for (const Begun& one : all) {
-    dealt.push_back(wishes_for(one.rows, typed, records, terms));
-    for (const std::string& lot : dealt.back().lots) std::erase(left.lots, lot);
-    for (const std::string& code : dealt.back().beyond_stock) std::erase(left.beyond_stock, code);
-  }
-  auto& first = dealt.front();
-  first.lots.insert(first.lots.end(), left.lots.begin(), left.lots.end());
-  first.beyond_stock.insert(first.beyond_stock.end(), left.beyond_stock.begin(),
-                            left.beyond_stock.end());
-  return dealt;
 }
 
 /// One request on the records of one run, or of a base for several.
@@ -133,10 +106,6 @@ class Desk {
 
   FrozenPlan planned();
   Batch begun(Records& records, const FrozenPlan& frozen);
-  std::vector<Begun> begin_lines(Records& records, const Batch& base);
-  Batch begin_line(Records& records, const Batch& base, const PouredBase::Poured& poured,
-                   std::int64_t place);
-  void take(Records& records, std::vector<Begun> all);
   std::string begun_on() const;
   Batch picked(const Records& records) const;
   Batch batch_with_code(const Records& records) const;
@@ -167,7 +136,7 @@ class Desk {
   std::optional<runs::Order> order_;  // whose lines are poured together
   std::optional<PouredBase> base_;    // once that is planned
   RunRecords run_;
-  std::vector<std::string> begun_lines_;  // in sentences
+  std::vector<Batch> begun_lines_;  // poured from it
   NotesAsked asked_;
   std::optional<std::string> code_;
   std::optional<std::int64_t> number_;
@@ -354,79 +323,15 @@ Batch Desk::begun(Records& records, const FrozenPlan& frozen) {
                  base_ ? weighed_for_base(base_->told(), base_->size_of(*number_))
                        : weighed_for(frozen.run, frozen.plan, *number_)});
   if (base_)
-    for (Begun& line : begin_lines(records, batch)) all.push_back(std::move(line));
-  take(records, std::move(all));
-  return batch;
-}
-
-/// A batch of each line that is poured from it.
-std::vector<Begun> Desk::begin_lines(Records& records, const Batch& base) {
-  std::vector<Begun> all;
-  for (const PouredBase::Poured& poured : base_->poured_from(*number_)) {
-    const planning::Run& run = base_->runs[poured.line];
-    const planning::Plan& plan = base_->together.lines[poured.line];
-    all.push_back({begin_line(records, base, poured, static_cast<std::int64_t>(all.size()) + 1),
-                   &run, weighed_beside_base(run, plan, poured.number)});
-    const Batch& line = all.back().batch;
-    begun_lines_.push_back(
-        "Poured from it: " + line.code + ", batch " + std::to_string(line.number) + " of " +
-        brimwright::quoted(line.run_name) + ", " + counted(line.pieces, "piece") + ".");
-  }
-  return all;
-}
-
-Batch Desk::begin_line(Records& records, const Batch& base, const PouredBase::Poured& poured,
-                       std::int64_t place) {
-  const PouredBase::Line& line = base_->lines[poured.line];
-  const RunRecords its = run_records(line.file, library_);
-  if (one_name_of(its.folder) != one_name_of(run_.folder))
-    throw UserError({line.file, ""},
-                    "lies in another folder than its order, beside which its batch is recorded",
-                    "move the order to its runs");
-  refuse_shared_id(records, its);
-  keep_reserved(records, its);
-  std::optional<std::string> code = base.code + "-" + std::to_string(place);
-  if (code->size() > records::longest_batch_code || records::was_given(records, *code) ||
-      reserved_code(records, its, poured.number))
-    code.reset();
-  Batch batch = records::begin_batch(
-      records,
-      {.id = schemas::new_id(),
-       .run = its.key(),
-       .run_file = its.file,
-       .run_name = its.name,
-       .number = poured.number,
-       .begun_on = base.begun_on,
-       .begun_at = base.begun_at,
-       .pieces = batch_numbered(base_->together.lines[poured.line], poured.number).pieces,
-       .program = request_.program,
-       .plan = line.answer,
-       .sources = line.sources,
-       .code = std::move(code)},
-      terms_.place("code"));
-  records::pour_from(records,
-                     {.batch = batch.id,
-                      .base = base.id,
-                      .place = place,
-                      .takes = std::max<std::int64_t>(std::llround(poured.takes / gram * 1e6), 1)});
-  return batch;
-}
-
-void Desk::take(Records& records, std::vector<Begun> all) {
-  for (Begun& one : all) find_what_serves(one.rows, records, *one.run, library_);
-  const auto wishes = dealt_wishes({request_.lots, request_.beyond_stock}, all, records, terms_);
-  LotsTaken taken;
-  for (std::size_t i = 0; i < all.size(); ++i) {
-    LotsTaken its =
-        take_of_lots(records, all[i].batch, *all[i].run, std::move(all[i].rows), wishes[i], terms_);
-    taken.has_more_lye |= its.has_more_lye;
-    for (Remark& remark : its.remarks)
-      if (std::none_of(taken.remarks.begin(), taken.remarks.end(),
-                       [&](const Remark& told) { return told.text == remark.text; }))
-        taken.remarks.push_back(std::move(remark));
-  }
+    for (Begun& line : begin_lines(records, *base_, batch, run_.folder, library_, terms_)) {
+      begun_lines_.push_back(line.batch);
+      all.push_back(std::move(line));
+    }
+  LotsTaken taken = take_of_lots(records, std::move(all), {request_.lots, request_.beyond_stock},
+                                 library_, terms_);
   if (taken.has_more_lye) ask_about_lots(taken);
   report_.remarks = std::move(taken.remarks);
+  return batch;
 }
 
 /// Alkali purer than planned is taken of no lot unasked.
@@ -467,7 +372,10 @@ void Desk::begin(const std::string& folder) {
   report_.done.push_back("Begun: " + batch.code + ", batch " + std::to_string(*number_) + " of " +
                          std::to_string(*report_.in_all) + " of " + brimwright::quoted(run_.name) +
                          ", on " + batch.begun_on + ". Its plan is frozen.");
-  for (std::string& line : begun_lines_) report_.done.push_back(std::move(line));
+  for (const Batch& line : begun_lines_)
+    report_.done.push_back(
+        "Poured from it: " + line.code + ", batch " + std::to_string(line.number) + " of " +
+        brimwright::quoted(line.run_name) + ", " + counted(line.pieces, "piece") + ".");
   tell_noted(batch);
   for (const auto& caution : frozen.plan.cautions)
     if (caution.severity == Severity::danger) report_.remarks.push_back(caution);
