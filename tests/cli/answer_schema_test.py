@@ -21,7 +21,8 @@ sys.path.insert(0, f"{root}/tests/cli")
 from begun_batch import begin  # noqa: E402
 
 folder = tempfile.mkdtemp()
-os.environ["SOURCE_DATE_EPOCH"] = "1796115600"  # 2026-12-01: what cures, and what is past its day
+today = datetime.date(2026, 12, 1)  # for the program as well: what cures, and what is past its day
+os.environ["SOURCE_DATE_EPOCH"] = "1796115600"  # 9 o'clock of it, by coreutils' date
 failures = []
 schemas, used = {}, {}
 for path in sorted(glob.glob(f"{root}/src/schemas/*.answer.schema.json")):
@@ -292,11 +293,12 @@ def of_lots(plain):
         yield ["trail", at, what]
     yield ["quote", f"{at}/plain_bars.run.json"]
     # Batches put in by SQL were made of no run that is known, so they are taken by their names alone.
-    today = datetime.date.today()
     begin(at, "D", "2026-10-05", {}, {"pieces.made": "3", "tested": "pass", "ready_on": "2026-10-06"})
     begin(at, "E", "2026-10-05", {}, {"pieces.made": "2", "tested": "pass", "ready_on": str(today + datetime.timedelta(10))})
     due = {"due": str(today + datetime.timedelta(60))}
-    for name, pieces, ready, more in (("taking", 30, "take", {"due": str(today - datetime.timedelta(1))}), ("named", 30, ["A", "D", "E"], due), ("few", 2, ["A"], {"due": str(today)})):
+    orders = (("taking", 30, "take", {"due": str(today - datetime.timedelta(1))}), ("named", 30, ["A", "D", "E"], due),
+              ("few", 2, ["A"], {"due": str(today)}))
+    for name, pieces, ready, more in orders:
         write(f"lots/{name}.order.json", {"schema": "brimwright.order/1", "lines": [{"run": "plain_bars.run.json", "pieces": pieces, "ready": ready}], **more})
         yield ["quote", f"{at}/{name}.order.json"]
     yield ["buy", f"{at}/named.order.json"]
@@ -470,10 +472,10 @@ def of_records():
     yield ["note", run, "--batch", "1", "--begin"]
     yield ["note", run, "--batch", "1", "--begin", "--again"]
     yield ["note", nameless, "--begin"]
-    yield ["note", run, "--batch", "1", "--set", "base.made=1766 g", "--set", f"cured.{datetime.date.today()}=12 pieces, 1040 g"]
+    yield ["note", run, "--batch", "1", "--set", "base.made=1766 g", "--set", f"cured.{today}=12 pieces, 1040 g"]
     yield ["note", run, "--batch", "1", "--set", "weighed.pour.lye.naoh=1 g", "--confirmed", "1 g"]
-    yield ["note", run, "--batch", "1", "--set", "tested=pass", "--set", f"ready_on={datetime.date.today()}",
-           "--confirmed", str(datetime.date.today())]
+    yield ["note", run, "--batch", "1", "--set", "tested=pass", "--set", f"ready_on={today}",
+           "--confirmed", str(today)]
     yield ["plan", run]
     yield ["records", where]
     subprocess.run([program, "records", where, "--export", f"{folder}/all.json"], check=True, capture_output=True)
