@@ -1,12 +1,12 @@
+#include "power_cuts.h"
 #include "records/act.h"
 #include "records/database.h"
+#include "records/exchange.h"
+#include "records/overview.h"
 #include "records/records.h"
-#include "remembering_disk.h"
 #include "scratch_folder.h"
 
 #include <catch2/catch.hpp>
-
-#include <array>
 
 using namespace brimwright;
 using namespace brimwright::records;
@@ -53,85 +53,72 @@ int acts_in(const Records& records) {
   return count;
 }
 
-/// What was asked of the disk by all acts, and how much of it before each was acknowledged.
-struct Written {
-  ScratchFolder before;  // the records as they were begun
-  std::vector<DiskAct> disk = {};
-  std::vector<std::size_t> acknowledged = {};
-};
-
-void write_all(Written& written) {
+AskedOfDisk asked_by_all() {
   const ScratchFolder folder;
   Records::kept_in(folder.path());
-  fs::copy_file(folder.path() / file_name, written.before.path() / file_name);
-  const RememberingDisk disk;
-  auto records = Records::kept_in(folder.path(), RememberingDisk::name);
-  for (int i = 0; i < acts; ++i) {
-    write(records, i);
-    written.acknowledged.push_back(disk.acts().size());
-  }
-  written.disk = disk.acts();
+  return asked_of_disk(folder.path(), RememberingDisk::Under::those_who_name_it,
+                       [&](const auto&, const auto& acknowledged) {
+                         auto records = Records::kept_in(folder.path(), RememberingDisk::name);
+                         for (int i = 0; i < acts; ++i) {
+                           write(records, i);
+                           acknowledged();
+                         }
+                       });
 }
 
-/// The power fails after the first `count` of what was asked of the disk.
-void check_cut(const Written& written, std::size_t count, Left left) {
-  const ScratchFolder folder;
-  cut_off(written.disk, count, left, written.before.path(), folder.path());
-  int certain = 0;
-  for (const std::size_t at : written.acknowledged) certain += at <= count ? 1 : 0;
-  INFO("after " << count << " of " << written.disk.size() << ", left " << static_cast<int>(left));
-  const auto records = Records::in(folder.path());
-  REQUIRE(records);
-  CHECK(number(*records, "SELECT count(*) FROM pragma_quick_check WHERE quick_check = 'ok'") == 1);
-  const int found = acts_in(*records);
-  CHECK(found >= certain);
-  CHECK(found <= certain + 1);
-}
-
-constexpr std::array ways = {Left::all, Left::none, Left::records_only, Left::journal_only,
-                             Left::half_of_last};
-
-/// Every `stride`-th of all states there are.
-std::size_t check_cuts(std::size_t stride) {
-  Written written;
-  write_all(written);
-  std::size_t states = 0, tried = 0;
-  for (std::size_t count = 0; count <= written.disk.size(); ++count)
-    for (const Left left : ways)
-      if (states++ % stride == 0) {
-        check_cut(written, count, left);
-        ++tried;
-      }
-  return tried;
+std::size_t check_all(std::size_t stride) {
+  return check_cuts(asked_by_all(), stride, [](const Records& records, std::size_t certain) {
+    const auto found = static_cast<std::size_t>(acts_in(records));
+    CHECK(found >= certain);
+    CHECK(found <= certain + 1);
+  });
 }
 
 }  // namespace
 
 // What SQLite promises of a disk that keeps what it synced: sqlite.org/atomiccommit.html.
 TEST_CASE("a power cut loses nothing that was acknowledged, and leaves no half act") {
-  CHECK(check_cuts(113) >= 100);
+  CHECK(check_all(113) >= 100);
 }
 
 TEST_CASE("the same for every state there is", "[.every]") {
-  const std::size_t tried = check_cuts(1);
+  const std::size_t tried = check_all(1);
   WARN(tried << " states");
   CHECK(tried >= 1'000);
 }
 
 // A test that cannot fail is none: a program that does not wait for the disk loses acts.
 TEST_CASE("what was acknowledged before it was synced is seen to be lost") {
-  const ScratchFolder before, after;
-  Records::kept_in(before.path());
-  const ScratchFolder folder;
-  fs::copy_file(before.path() / file_name, folder.path() / file_name);
-  std::vector<DiskAct> asked;
-  {
-    const RememberingDisk disk;
-    auto records = Records::kept_in(folder.path(), RememberingDisk::name);
-    records.database().connection().exec("PRAGMA synchronous = OFF");
-    write(records, 0);
-    asked = disk.acts();
-  }
-  cut_off(asked, asked.size(), Left::none, before.path(), after.path());
+  const ScratchFolder folder, after;
+  Records::kept_in(folder.path());
+  const AskedOfDisk asked =
+      asked_of_disk(folder.path(), RememberingDisk::Under::those_who_name_it,
+                    [&](const auto&, const auto& acknowledged) {
+                      auto records = Records::kept_in(folder.path(), RememberingDisk::name);
+                      records.database().connection().exec("PRAGMA synchronous = OFF");
+                      write(records, 0);
+                      acknowledged();
+                    });
+  REQUIRE(asked.acknowledged == std::vector{asked.disk.size()});
+  cut_off(asked.disk, asked.disk.size(), Left::none, asked.before, after.path());
   CHECK(number(*Records::in(after.path()), "SELECT count(*) FROM act") == 0);
+}
+
+// The file was made by the program while its records were of version 1 (tests/data/records).
+TEST_CASE("a power cut while records are brought to a newer version leaves them whole") {
+  const ScratchFolder folder, uncut;
+  const auto old = fs::path(BRIMWRIGHT_SOURCE_DIR) / "tests/data/records/version_1.sqlite";
+  fs::copy_file(old, folder.path() / file_name);
+  fs::copy_file(old, uncut.path() / file_name);
+  const std::string all = exported(*Records::in(uncut.path()));
+  const AskedOfDisk asked = asked_of_disk(folder.path(), RememberingDisk::Under::those_who_name_it,
+                                          [&](const auto&, const auto& acknowledged) {
+                                            Records::kept_in(folder.path(), RememberingDisk::name);
+                                            acknowledged();
+                                          });
+  const std::size_t tried = check_cuts(asked, 1, [&](const Records& records, std::size_t) {
+    CHECK(exported(records) == all);
+    CHECK(overview_of(records).faults.empty());
+  });
+  CHECK(tried >= 50);
 }

@@ -132,13 +132,17 @@ RememberingDisk::~RememberingDisk() { sqlite3_vfs_unregister(&vfs); }
 
 const std::vector<DiskAct>& RememberingDisk::acts() const { return remembered; }
 
-void cut_off(const std::vector<DiskAct>& acts, std::size_t count, Left left, const fs::path& from,
-             const fs::path& to) {
-  std::map<std::string, std::string> files;
-  for (const auto& entry : fs::directory_iterator(from)) {
+FilesOnDisk files_in(const fs::path& folder) {
+  FilesOnDisk files;
+  for (const auto& entry : fs::directory_iterator(folder)) {
     std::ifstream file(entry.path(), std::ios::binary);
     files[entry.path().filename()] = {std::istreambuf_iterator<char>(file), {}};
   }
+  return files;
+}
+
+void cut_off(const std::vector<DiskAct>& acts, std::size_t count, Left left, FilesOnDisk files,
+             const fs::path& to) {
   std::map<std::string, std::size_t> synced;  // how many acts of it are certain
   for (std::size_t i = 0; i < count; ++i)
     if (acts[i].what == DiskAct::What::sync) synced[acts[i].file] = i;

@@ -3,6 +3,7 @@
 #include <cstddef>
 #include <cstdint>
 #include <filesystem>
+#include <map>
 #include <string>
 #include <vector>
 
@@ -31,6 +32,10 @@ class RememberingDisk {
   const std::vector<DiskAct>& acts() const;
 };
 
+/// The files of a folder by their names, and what is in them.
+using FilesOnDisk = std::map<std::string, std::string>;
+FilesOnDisk files_in(const std::filesystem::path& folder);
+
 /// What of the acts since a file's last sync a power cut left on the disk.
 enum class Left {
   all,           // as when the program alone ends
@@ -40,9 +45,8 @@ enum class Left {
   half_of_last,  // all, but of the last write only its first half
 };
 
-/// The files as a power cut after the first `count` of `acts` leaves them, written into `to`, on
-/// top of the files that lie in `from`.
-void cut_off(const std::vector<DiskAct>& acts, std::size_t count, Left left,
-             const std::filesystem::path& from, const std::filesystem::path& to);
+/// What a power cut after the first `count` of `acts` leaves of `files`, written into `to`.
+void cut_off(const std::vector<DiskAct>& acts, std::size_t count, Left left, FilesOnDisk files,
+             const std::filesystem::path& to);
 
 }  // namespace brimwright
