@@ -16,9 +16,11 @@
 #include "service/ordered.h"
 #include "service/passing_folder.h"
 #include "service/poured_base.h"
+#include "service/pouring_orders.h"
 #include "service/run_records.h"
 #include "units/letters.h"
 #include "units/reading.h"
+#include "units/shown_text.h"
 #include "units/wording.h"
 #include "units/written_number.h"
 
@@ -39,6 +41,7 @@ using Json = nlohmann::ordered_json;
 
 constexpr std::int64_t most_batches = 1'000'000;
 constexpr auto more_lye = "lye-heavy";     // confirms that more lye was weighed than planned
+constexpr auto by_itself = "by-itself";    // that a batch is beside what an order pours together
 constexpr std::chrono::days long_ago{60};  // a batch begun before that may be a slip of the year
 
 std::chrono::sys_days day_of(const std::string& text, const Place& where) {
@@ -56,6 +59,34 @@ std::chrono::sys_days day_of(const std::string& text, const Place& where) {
                   .problem = problem,
                   .remedy = Words(remedy + ", give ") + Answer{"confirmed", more_lye} + " with it",
                   .choices = {{{{"confirmed", more_lye}}}}});
+}
+
+std::string listed(const std::vector<std::string>& names) {
+  std::string text;
+  for (std::size_t i = 0; i < names.size(); ++i)
+    text += (i == 0 ? "" : i + 1 < names.size() ? ", " : " and ") + on_one_line(names[i]);
+  return text;
+}
+
+[[noreturn]] void ask_about_order(const std::vector<PouringOrder>& orders) {
+  const PouringOrder& first = orders.front();
+  std::vector<std::string> more;
+  for (std::size_t i = 1; i < orders.size(); ++i) more.push_back(orders[i].file);
+  throw Question(
+      {.file = first.file,
+       .field = "",
+       .asks = "confirmed",
+       .problem =
+           (first.whom_for.empty() ? "an order" : "the order for " + on_one_line(first.whom_for)) +
+           " pours this run together with " + listed(first.others) + " (" + first.word + ")" +
+           (more.empty() ? "" : ", as " + listed(more) + " would") + ", and " +
+           (first.number ? "batch " + std::to_string(*first.number) + " of that base"
+                         : "its base") +
+           " has not been begun",
+       .remedy = Words("begin the base with the order in place of the run, or if this batch is "
+                       "mixed by itself, give ") +
+                 Answer{"confirmed", by_itself} + " with it",
+       .choices = {{{{"confirmed", by_itself}}}}});
 }
 
 /// One request on the records of one run, or of a base for several.
@@ -120,6 +151,7 @@ class Desk {
   void ask_about_lots(const LotsTaken& taken);
   reports::NotedBatch shown_of(const Records& records, NotedBatches& noted, const Batch& batch);
   void refuse_begun(const Records& records) const;
+  void look_at_orders();
   void refuse_other_weights(const FrozenPlan& frozen) const;
   void ask_about_unseen(const Records& records, const Batch& batch) const;
   void tell_noted(const Batch& batch);
@@ -263,6 +295,19 @@ void Desk::refuse_begun(const Records& records) const {
                       ", or for another making of it give " + terms_.say({"again"}) + " too");
 }
 
+/// Two bases would lie on the scales otherwise, and nobody said so. What was begun already is told
+/// first.
+void Desk::look_at_orders() {
+  if (order_) return;
+  if (const auto records = Records::in(run_.folder);
+      records && !request_.again && newest_batch(*records, run_, *number_))
+    return;
+  PouringOrders orders = pouring_orders(run_, begun_on(), library_);
+  report_.remarks = std::move(orders.remarks);
+  if (!orders.all.empty() && std::erase(asked_.confirmed, by_itself) == 0)
+    ask_about_order(orders.all);
+}
+
 void Desk::refuse_other_weights(const FrozenPlan& frozen) const {
   if (!shown_.mark) return;
   const std::string& mark = *shown_.mark;
@@ -330,7 +375,7 @@ Batch Desk::begun(Records& records, const FrozenPlan& frozen) {
   LotsTaken taken = take_of_lots(records, std::move(all), {request_.lots, request_.beyond_stock},
                                  library_, terms_);
   if (taken.has_more_lye) ask_about_lots(taken);
-  report_.remarks = std::move(taken.remarks);
+  for (Remark& remark : taken.remarks) report_.remarks.push_back(std::move(remark));
   return batch;
 }
 
@@ -359,6 +404,7 @@ void Desk::begin(const std::string& folder) {
   const FrozenPlan frozen = planned();
   (void)begun_on();
   refuse_other_weights(frozen);
+  look_at_orders();
   Records records = Records::kept_in(folder);
   records::Act act(records, act_id(), request_.now, "begin", about("code", code_.value_or("")));
   if (act.was_done_before()) return show(records, *newest_batch(records, run_, *number_));

@@ -161,6 +161,32 @@ await run({
       for (const { text } of its_base(serving).as_weighed) await base(page).getByText(text).waitFor();
     }),
 
+  "a line's run begins by itself only once she says so, and the order is a tap away": () =>
+    with_page(async (page, serving) => {
+      const at_the_bench = async () => {
+        await to(page, "Runs");
+        await page.getByRole("button", { name: "Plain bars 12 pieces" }).click();
+        await to(page, "Weigh");
+        await page.getByRole("button", { name: "Lye is mixed: begin the record", exact: true }).click();
+        await page.getByRole("button", { name: "Begin the record", exact: true }).click();
+      };
+      const asked = page.locator(".begin-record .alarm", {
+        hasText:
+          "The order for Market pours this run together with Marbles in a bowl (A), and its base has not been begun.",
+      });
+      await at_the_bench();
+      await asked.waitFor();
+      await check_access(page, "asked whether a batch is mixed by itself");
+      await page.getByRole("button", { name: "To the order", exact: true }).click();
+      await base(page).waitFor();
+      assert.equal(recorded(serving, "plain_bars.run.json").length, 0, "it begins before she has said so");
+      await at_the_bench();
+      await asked.waitFor();
+      await page.getByRole("button", { name: "This batch is mixed by itself", exact: true }).click();
+      await page.locator(".is-begun .code").waitFor();
+      assert.equal(recorded(serving, "plain_bars.run.json")[0].poured_from, null);
+    }),
+
   "the trail leads from a base to its lines and back": () =>
     with_page(async (page, serving) => {
       await begin(page);

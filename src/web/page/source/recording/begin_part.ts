@@ -2,6 +2,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { live } from "lit/directives/live.js";
 import { is_waiting } from "../documents/bench";
+import { open_order } from "../documents/order_opening";
 import { choose_record, newest_record } from "../documents/record";
 import { answer_and_begin, ask_to_begin, begin_now, not_yet, type_code_to_begin } from "../documents/record_begin";
 import type { BeginningRecord } from "../documents/record_types";
@@ -124,13 +125,19 @@ const made_before = (before: RecordedBatch, { show }: ToBegin): TemplateResult =
       </button>
     </p>`;
 
-/** Why it cannot begin, or what she is asked first. */
+/** Why it cannot begin, or what she is asked first; an order that it is asked about is a tap away. */
 function refused(complaint: Complaint, seen?: string): TemplateResult {
   const choices = complaint.choices ?? [];
+  const order = state.files?.orders.find(({ file }) => is_file(complaint.file, file))?.file;
   return html`<div role="alert">
     <p class="alarm">
-      ${choices.length || complaint.field === "begin" ? `${complaint.problem}.` : `${wording(complaint)}.`}
+      ${choices.length || complaint.field === "begin" ? `${sentence(complaint.problem)}.` : `${wording(complaint)}.`}
     </p>
+    ${
+      order !== undefined && choices.length
+        ? html`<button type="button" class="answer" @click=${() => void open_order(order)}>To the order</button>`
+        : nothing
+    }
     ${choices.map(
       (one) =>
         html`<button type="button" class="answer" @click=${() => void answer_and_begin(one, seen)}>
@@ -140,8 +147,13 @@ function refused(complaint: Complaint, seen?: string): TemplateResult {
   </div>`;
 }
 
+const is_file = (path: string, file: string): boolean => path === file || path.endsWith(`/${file}`);
+
+const sentence = (words: string): string => words[0].toUpperCase() + words.slice(1);
+
 function words_of(choice: Choice): string {
   const { confirmed, lot } = choice;
+  if (confirmed === "by-itself") return "This batch is mixed by itself";
   if (choice["beyond-stock"]) return `There is more than the records say: take it of lot ${choice["beyond-stock"]}`;
   return lot ? `Take ${lot}` : `It is so: ${confirmed ?? ""}`;
 }

@@ -1,0 +1,33 @@
+#pragma once
+
+#include "moulds/library.h"
+#include "service/run_records.h"
+#include "units/remark.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace brimwright::service {
+
+/// An order that pours a run together with others, from a base of which a batch for that run is
+/// still to be begun.
+struct PouringOrder {
+  std::string file, whom_for, word;    // for whom may be empty
+  std::vector<std::string> others;     // the runs it is poured together with, by their names
+  std::optional<std::int64_t> number;  // of that batch; nothing where none of the base was begun
+};
+
+struct PouringOrders {
+  std::vector<PouringOrder> all = {};
+  std::vector<Remark> remarks = {};  // of orders that cannot be read
+};
+
+/// The orders in the run's own folder that do so on `day`. An order is past that when it was due
+/// before, and where fewer than two of these lines are left to make: what is left is then begun as
+/// a batch of its run.
+PouringOrders pouring_orders(const RunRecords& run, const std::string& day,
+                             const moulds::Library& library);
+
+}  // namespace brimwright::service
