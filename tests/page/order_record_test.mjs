@@ -98,6 +98,31 @@ await run({
         .waitFor();
     }),
 
+  "what there is to begin is listed however often the order is costed, and before a price is typed to its end": () =>
+    with_page(async (page, serving) => {
+      const listed = (pieces) =>
+        base(page)
+          .locator(".to-begin", { hasText: `The base, for ${pieces} pieces of Plain bars, 6 pieces of` })
+          .waitFor();
+      await listed(12);
+      await page.getByLabel("How often it is made").fill("2, 4");
+      await page.locator(".quote-table thead", { hasText: "4 times" }).waitFor();
+      await settled(page);
+      await page.getByLabel("Pieces").first().fill("10");
+      await listed(10);
+      await page.getByLabel("How often it is made").fill("2, nothing");
+      await page.locator(".quote .complaint").waitFor();
+      await page.getByLabel("Pieces").first().fill("8");
+      await listed(8);
+      await begin(page);
+      const [{ lines: poured }] = recorded(serving);
+      assert.deepEqual(
+        poured.map(({ pieces }) => pieces),
+        [8, 6],
+      );
+      await base(page).getByText("Another making than KO-7").waitFor();
+    }),
+
   "what is noted of a base is the same in two tabs and after a reload": () =>
     with_page(async (page, serving) => {
       const other = await open(chromium, serving.address, wide);

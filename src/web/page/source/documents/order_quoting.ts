@@ -1,8 +1,8 @@
 // What an order costs and what to ask for it: asked for while it is looked at and the hand rests, one question at a time.
 // The program reads its runs from their files, so what is typed is written first.
 import { ask_order_quote, Refused, type OrderQuestion } from "../program/api";
-import type { OrderQuote } from "../program/answers";
-import { is_complete } from "./order_lines";
+import type { OrderQuote, OrderTimes } from "../program/answers";
+import { is_complete, shared_words } from "./order_lines";
 import { order_now } from "./order_opening";
 import { asked_numbers } from "./quoting";
 import { know_records } from "./records_beside";
@@ -19,10 +19,19 @@ interface OrderQuoteTold {
   is_old: boolean; // the quote is not of what is typed now
 }
 
-/** All that the answer depends on; another plan comes of another run, formula or studio. */
+/** Another plan comes of another run, formula or studio. */
+const plan_rests_on = ({ open }: OpenOrder): readonly unknown[] => [
+  open.now,
+  open.file,
+  state.plan,
+  times_struck(),
+  state.recorded,
+];
+
+/** All that the answer depends on. */
 const rests_on = (order: OpenOrder): readonly unknown[] => {
   const { by, figure } = state.quote_wish;
-  return [order.open.now, order.open.file, order.times, by, figure, state.plan, times_struck(), state.recorded];
+  return [...plan_rests_on(order), order.times, by, figure];
 };
 
 const is_same = (one: readonly unknown[] | undefined, other: readonly unknown[]): boolean =>
@@ -37,6 +46,18 @@ export function order_quote_now(): OrderQuoteTold {
   if (!is_of_now && !state.is_old) ask_soon(order);
   const complaint = is_of_now ? quoted?.complaint : undefined;
   return { quote: quoted?.quote, complaint, is_old: state.is_old || !is_of_now || complaint !== undefined };
+}
+
+interface MadeOnce {
+  made?: OrderTimes; // none before it is known, nor where it cannot be planned
+  is_old: boolean;
+}
+
+/** What is left to make of it when it is made once, whatever it is costed for. */
+export function made_once(): MadeOnce {
+  const order = order_now();
+  const is_of_now = is_complete(order.open.now) && is_same(order.once?.of, plan_rests_on(order));
+  return { made: order.once?.made, is_old: state.is_old || !is_of_now };
 }
 
 export function order_quote_again(): void {
@@ -88,11 +109,30 @@ async function ask(order: OpenOrder): Promise<void> {
 }
 
 async function answered(order: OpenOrder, of: readonly unknown[]): Promise<void> {
+  const planned_of = plan_rests_on(order);
   try {
-    amend(order, { quoted: { of, quote: await ask_order_quote(order_question(order)) } });
+    const quote = await ask_order_quote(order_question(order));
+    amend(order, { quoted: { of, quote } });
+    const made = once_in(quote);
+    if (made) return amend(order, { once: { of: planned_of, made } });
   } catch (error) {
     if (!(error instanceof Refused)) throw error;
     amend(order, { quoted: { of, quote: order.quoted?.quote, complaint: error.complaint } });
+    if (error.may_pass) window.setTimeout(() => order === state.order && order_quote_again(), retry_ms);
+  }
+  if (shared_words(order.open.now).length && !is_same(order.once?.of, planned_of)) await ask_once(order, planned_of);
+}
+
+const once_in = ({ times }: OrderQuote): OrderTimes | undefined => times.find((one) => one.times === 1);
+
+/** Of an order that is costed for other times alone, or for a price that is half typed. */
+async function ask_once(order: OpenOrder, of: readonly unknown[]): Promise<void> {
+  const { file, now } = order.open;
+  try {
+    amend(order, { once: { of, made: once_in(await ask_order_quote({ file, order: now })) } });
+  } catch (error) {
+    if (!(error instanceof Refused)) throw error;
+    amend(order, { once: error.may_pass ? undefined : { of } }); // why is told beside its costs
     if (error.may_pass) window.setTimeout(() => order === state.order && order_quote_again(), retry_ms);
   }
 }

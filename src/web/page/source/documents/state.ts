@@ -8,6 +8,7 @@ import type {
   Inspection,
   MouldWays,
   OrderQuote,
+  OrderTimes,
   Plan,
   Quote,
   Working,
@@ -102,6 +103,7 @@ export interface OpenOrder {
   future: readonly Document[];
   times: string; // how often it is made, as typed
   quoted?: { of: readonly unknown[]; quote?: OrderQuote; complaint?: Complaint };
+  once?: { of: readonly unknown[]; made?: OrderTimes }; // made once, however often it is costed
   days?: AskedDays;
 }
 

@@ -72,7 +72,7 @@ const choice_of = (order: string, words: string[], chosen: string): TemplateResu
 
 function to_begin(planned: PlannedBatch[] | undefined, is_old: boolean): TemplateResult {
   if (!planned)
-    return html`<p class="hint">Which batches there are to begin is known once the order is costed as made once.</p>`;
+    return html`<p class="hint">Which batches there are to begin is known once the order can be planned.</p>`;
   if (!planned.length) return html`<p class="aside">Fewer than two of these lines are left to make.</p>`;
   return html`<ul class="to-begin">
     ${[...planned].sort((a, b) => a.number - b.number).map((one) => planned_part(one, planned.length, is_old))}

@@ -2,7 +2,7 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { is_complete, shared_words } from "../documents/order_lines";
 import { order_now } from "../documents/order_opening";
-import { order_question, order_quote_again, order_quote_now } from "../documents/order_quoting";
+import { made_once, order_question, order_quote_again, order_quote_now } from "../documents/order_quoting";
 import { amend, state } from "../documents/state";
 import { show_trail } from "../documents/stock";
 import { set_aside, which_is_to_stay } from "../forms/conflict";
@@ -112,16 +112,15 @@ function what_it_got(): TemplateResult | typeof nothing {
   </section>`;
 }
 
-/** To the lines with one word, as a whole; what is left of it is known where it is costed as made once. */
+/** To the lines with one word, as a whole. */
 function what_happened(): TemplateResult | typeof nothing {
   const { file, now } = order_now().open;
   const words = shared_words(now);
   if (!words.length) return nothing;
-  const { quote, is_old } = order_quote_now();
-  const once = quote?.times.find(({ times }) => times === 1);
+  const { made, is_old } = made_once();
   const planned = (word: string): PlannedBatch[] | undefined =>
-    once &&
-    (once.together.find((one) => one.word === word)?.batches ?? []).flatMap(({ numbers, lines }) =>
+    made &&
+    (made.together.find((one) => one.word === word)?.batches ?? []).flatMap(({ numbers, lines }) =>
       numbers.map((number) => ({
         number,
         lines: lines.map(({ run, pieces }) => `${counted(pieces, "piece")} of ${run}`),
