@@ -14,6 +14,7 @@
 #include <exception>
 #include <filesystem>
 #include <optional>
+#include <set>
 #include <utility>
 #include <vector>
 
@@ -49,12 +50,13 @@ std::chrono::seconds wait_of(const HttpHead& head) {
   return std::chrono::seconds(std::min(seconds, longest));
 }
 
-/// Each "file:NAME" with the version known of it, empty for one that was not there.
-std::vector<std::pair<std::string, std::string>> files_in(const HttpHead& head) {
-  constexpr std::string_view marked = "file:";
+/// Each "MARK:NAME" with what stands there: of a "file:" the version known of it, empty for one
+/// that was not there.
+std::vector<std::pair<std::string, std::string>> marked_in(const HttpHead& head,
+                                                           std::string_view mark) {
   std::vector<std::pair<std::string, std::string>> files;
   for (const auto& [name, value] : head.query)
-    if (name.starts_with(marked)) files.emplace_back(name.substr(marked.size()), value);
+    if (name.starts_with(mark)) files.emplace_back(name.substr(mark.size()), value);
   return files;
 }
 
@@ -75,12 +77,30 @@ Looked looked_at(const Workspace& workspace,
   return looked;
 }
 
-/// The version of what is recorded beside a run; of one that may not be read there is none.
-std::string record_beside(const Workspace& workspace, const std::string& run) try {
-  const std::filesystem::path path = workspace.path_to_read(run, false);
-  return record_version(path.has_parent_path() ? path.parent_path().string() : ".");
+/// Of a file that may be read.
+std::optional<std::string> folder_of(const Workspace& workspace, const std::string& file) try {
+  const std::filesystem::path path = workspace.path_to_read(file, false);
+  return path.has_parent_path() ? path.parent_path().string() : ".";
 } catch (const UserError&) {
-  return "none";
+  return std::nullopt;
+}
+
+/// The version of what is recorded beside a run; of one that may not be read there is none.
+std::string record_beside(const Workspace& workspace, const std::string& run) {
+  const auto folder = folder_of(workspace, run);
+  return folder ? record_version(*folder) : "none";
+}
+
+/// Of what is recorded beside all of these files; without any, in the folder itself.
+std::string records_beside(const Workspace& workspace, const std::vector<std::string>& files) {
+  if (files.empty()) return record_version(workspace.folder());
+  std::set<std::string> folders;
+  for (const std::string& file : files)
+    if (auto folder = folder_of(workspace, file)) folders.insert(std::move(*folder));
+  std::string versions;
+  for (const std::string& folder : folders)
+    versions += (versions.empty() ? "" : ",") + record_version(folder);
+  return versions;
 }
 
 /// Who may not ask: another site's page, or one of another start.
@@ -104,7 +124,8 @@ struct Reception::Watch {
   std::optional<std::string> bench;   // the version known of what is kept there
   std::optional<std::string> record;  // likewise of what is recorded beside the run
   std::string run;
-  std::optional<std::string> stock;  // the version known of what is recorded in the folder itself
+  std::optional<std::string> stock;  // the version known of what is recorded in the folder itself,
+  std::vector<std::string> beside;   // or beside these files
   Clock::time_point end;
   Answering answer;
   std::atomic<bool> is_over = false;  // its tab has asked anew, and hears no more of this
@@ -200,11 +221,12 @@ HttpAnswer Reception::shared(DeskAnswer made) try {
 
 void Reception::begin_watch(const HttpHead& head, const Answering& answer) try {
   const auto watch = std::make_shared<Watch>();
-  watch->known = files_in(head);
+  watch->known = marked_in(head, "file:");
   if (const auto at = head.query.find("bench"); at != head.query.end()) watch->bench = at->second;
   if (const auto at = head.query.find("record"); at != head.query.end()) watch->record = at->second;
   watch->run = value_of(head, "run");
   if (const auto at = head.query.find("stock"); at != head.query.end()) watch->stock = at->second;
+  for (auto& [file, none] : marked_in(head, "beside:")) watch->beside.push_back(file);
   watch->end = Clock::now() + wait_of(head);
   watch->answer = answer;
   if (const std::string tab = value_of(head, "tab"); !tab.empty()) end_watch_of(tab, watch);
@@ -231,7 +253,7 @@ void Reception::look(const std::shared_ptr<Watch>& watch) {
       const bool has_bench_changed = watch->bench && *watch->bench != bench;
       const std::string record = watch->record ? record_beside(workspace_, watch->run) : "";
       const bool has_record_changed = watch->record && *watch->record != record;
-      const std::string stock = watch->stock ? record_version(workspace_.folder()) : "";
+      const std::string stock = watch->stock ? records_beside(workspace_, watch->beside) : "";
       const bool has_stock_changed = watch->stock && *watch->stock != stock;
       const bool is_at_an_end = watch->is_over || Clock::now() >= watch->end || staff_.is_closing();
       if (changed.empty() && unreadable.empty() && !has_bench_changed && !has_record_changed &&

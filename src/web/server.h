@@ -76,14 +76,15 @@ struct ServerSettings {
 ///                                     deleted when another file is removed
 ///   POST /api/removed/forget          {"removed": SECRET}: deletes it -> as /api/removed
 ///   GET  /api/changed?file:F=V&file:G=W ...[&run=F&bench=V
-///                                     &record=V][&stock=V][&wait=S][&tab=T]
+///                                     &record=V][&stock=V[&beside:F]...][&wait=S][&tab=T]
 ///                                     {"changed": {F: VERSION | null}, "unreadable": [G],
 ///                                     "bench", "record", "stock": VERSION}: those of the files
 ///                                     that are of another version than that, names of nothing that
 ///                                     may be read, and, if it is another, the version of what is
-///                                     kept at the bench; at once when there are any, else after S
-///                                     (at most 20, else 20) seconds. A second one of the same T
-///                                     ends the first
+///                                     kept at the bench of "run", of what is recorded beside it,
+///                                     and of what is in the folder or beside the files "beside:F";
+///                                     at once when there are any, else after S (at most 20, else
+///                                     20) seconds. A second one of the same T ends the first
 ///   POST /api/plan                    {"file", "run": {...}, "sell": N} -> what `plan PATH --json`
 ///                                     prints; with "run", of that document as though it stood
 ///                                     there

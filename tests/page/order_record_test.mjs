@@ -1,8 +1,21 @@
 // Lines that are poured together are recorded as a whole beneath their order: begun, noted, and each line's record found from there.
 import assert from "node:assert/strict";
-import { readdirSync } from "node:fs";
+import { execFileSync } from "node:child_process";
+import { mkdirSync, readdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { browser, check_access, check_quiet, examples, on_page, open, root, run, settled, to } from "./bench.mjs";
+import {
+  browser,
+  check_access,
+  check_quiet,
+  examples,
+  on_page,
+  open,
+  program,
+  root,
+  run,
+  settled,
+  to,
+} from "./bench.mjs";
 
 const chromium = await browser();
 const wide = { width: 1180, height: 820 };
@@ -57,6 +70,9 @@ async function begin(page, code = "KO-7") {
 
 const recorded = (serving, file = "market.order.json") => serving.printed("note", file).batches;
 const its_base = (serving) => serving.printed("note", "market.order.json", "--batch", "1").batches[0];
+const its_day = (folder) =>
+  JSON.parse(execFileSync(program, ["note", "plain_bars.run.json", "--json"], { cwd: folder })).batches[0].begun
+    .begun_on;
 const left_of = (serving, lot) =>
   serving
     .printed("stock", ".")
@@ -142,6 +158,28 @@ await run({
       check_quiet(other);
       await other.context().close();
     }),
+
+  "an order in a folder below is told at once what was recorded beside it": () =>
+    on_page(
+      chromium,
+      async (page, serving) => {
+        const soap = join(serving.folder, "soap");
+        mkdirSync(soap);
+        for (const [name, json] of Object.entries(own_files())) writeFileSync(join(soap, name), JSON.stringify(json));
+        await page.reload();
+        await open_market(page);
+        const of = (...words) => execFileSync(program, words, { cwd: soap });
+        of("note", "market.order.json", "--begin", "--code", "KO-7");
+        await base(page)
+          .locator(".batch-code .code", { hasText: /^KO-7$/ })
+          .waitFor();
+        const noted = ["pieces.made=12", "tested=pass", `ready_on=${its_day(soap)}`].flatMap((one) => ["--set", one]);
+        of("note", "plain_bars.run.json", ...noted, "--confirmed", its_day(soap));
+        of("stock", ".", "--sold", "KO-7-1=12", "--order", "market.order.json", "--confirmed", "KO-7-1=12");
+        await page.locator(".ready", { hasText: "12 of 12 are delivered" }).waitFor();
+      },
+      { viewport: wide },
+    ),
 
   "a request that is sent twice begins once, and another making is asked for by name": () =>
     with_page(async (page, serving) => {

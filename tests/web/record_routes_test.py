@@ -122,6 +122,8 @@ check(all(noted(key) == value for _, key, value in done), "nothing is lost")
 status, answer = server.get("/api/changed", run=run, record=version, wait=5)
 check(answer.get("record") == record()["version"] != version, f"who watches hears of it: {answer}")
 check("record" not in server.get("/api/changed", run=run, record=record()["version"], wait=0)[1], "and of nothing else")
+beside = {f"beside:{run}": "", "beside:no/such.order.json": ""}
+check(server.get("/api/changed", stock="none", wait=0, **beside)[1].get("stock") == record()["version"], "what is beside named files")
 
 # Another code, a run that was changed, and who may not ask.
 check(server.post("/api/record/note", run=run, batch=batch_id, act=str(uuid.uuid4()), code="Spring 1")[0] == 200, "code")

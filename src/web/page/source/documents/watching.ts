@@ -6,11 +6,12 @@ import {
   next_changes,
   type Changes,
   type KnownBench,
+  type KnownKept,
   type Versions,
 } from "../program/api";
 import { bench_known, look_at_bench } from "./bench";
 import { base_known, look_at_record, record_known } from "./record";
-import { records_known, take_records } from "./records_beside";
+import { records_are_beside, records_known, take_records } from "./records_beside";
 import { look_at_stock, stock_known } from "./stock";
 import type { OpenFile } from "./file_types";
 import { read_studio } from "./beside";
@@ -86,6 +87,8 @@ const at_bench_now = (): KnownBench | undefined => {
 /** The same for the shelf and for an order that is looked at. */
 const in_folder_now = (): string | undefined => stock_known() ?? records_known();
 
+const kept_now = (): KnownKept => ({ bench: at_bench_now(), stock: in_folder_now(), beside: records_are_beside() });
+
 const open_now = (): Versions => new Map(open_files().flatMap(watched_of));
 
 /** Which files are watched, not what they are: one that lies open is no more one beside. */
@@ -96,6 +99,7 @@ const names_now = (): string =>
     at_bench_now()?.run ?? null,
     at_bench_now()?.record ?? null,
     in_folder_now() ?? null,
+    records_are_beside(),
   ]);
 
 async function look(hurried: AbortController): Promise<void> {
@@ -104,10 +108,7 @@ async function look(hurried: AbortController): Promise<void> {
   const [open, beside] = [open_now(), known_beside()];
   const of_both = new Map([...beside, ...open]);
   const is_one = [...beside].every(([name, version]) => of_both.get(name) === version);
-  const changes =
-    is_one && !is_away()
-      ? await awaited(of_both, hurried)
-      : await changes_now(of_both, { bench: at_bench_now(), stock: in_folder_now() });
+  const changes = is_one && !is_away() ? await awaited(of_both, hurried) : await changes_now(of_both, kept_now());
   if (changes.bench !== undefined) await look_at_bench();
   if (changes.record !== undefined) await look_at_record();
   if (changes.stock !== undefined) await look_in_folder(changes.stock);
@@ -124,7 +125,7 @@ async function awaited(known: Versions, hurried: AbortController): Promise<Chang
     if (names_now() !== names || Date.now() - begun > longest_wait_ms + silent_ms) hurried.abort();
   }, glance_ms);
   try {
-    return await next_changes(known, { bench: at_bench_now(), stock: in_folder_now() }, hurried.signal);
+    return await next_changes(known, kept_now(), hurried.signal);
   } finally {
     window.clearInterval(glance);
   }

@@ -204,7 +204,7 @@ export interface Changes {
   unreadable: string[]; // names of nothing that may be read
   bench?: string; // another version of what is kept of the run's batches
   record?: string; // likewise of what is recorded beside the run
-  stock?: string; // and of what is recorded in the folder itself
+  stock?: string; // and of what is recorded in the folder itself, or beside the files that were named
 }
 
 /** What is known of the batches of a run. */
@@ -217,14 +217,16 @@ export interface KnownBench {
 /** What is known of what the program keeps. */
 export interface KnownKept {
   bench?: KnownBench;
-  stock?: string; // the version of what is recorded in the folder itself
+  stock?: string; // the version of what is recorded in the folder itself,
+  beside?: readonly string[]; // or beside these files
 }
 
 const and = (name: string, value?: string): string =>
   value === undefined ? "" : `&${name}=${encodeURIComponent(value)}`;
 
-const kept_and_versions = ({ bench, stock }: KnownKept): string =>
-  `${and("run", bench?.run)}${and("bench", bench?.version)}${and("record", bench?.record)}${and("stock", stock)}`;
+const kept_and_versions = ({ bench, stock, beside = [] }: KnownKept): string =>
+  `${and("run", bench?.run)}${and("bench", bench?.version)}${and("record", bench?.record)}${and("stock", stock)}` +
+  beside.map((file) => `&${encodeURIComponent(`beside:${file}`)}=`).join("");
 
 /** Three quarters of the head that the program puts up with. */
 const longest_address = 12_000;
