@@ -1,5 +1,6 @@
-"""A process that notes is killed at random moments: what it had acknowledged is there afterwards, no half act is, and the
-file is sound. 200 times; more by hand: records_kill_test.py ROOT PROGRAM --kills 2000 [--seed N]."""
+"""A process that writes records is killed at random moments, every other time once it writes: what it had acknowledged is there
+afterwards, no half act is, and the file is sound. It notes, begins a base with its lines, or brings records of version 1 to today's.
+200 times; more by hand: records_kill_test.py ROOT PROGRAM --kills 2000 [--seed N]."""
 import os
 import random
 import shutil
@@ -10,50 +11,175 @@ import sys
 import tempfile
 import time
 
-from checks import check, end, program, root
+from checks import check, end, program, read, root, run, write
 
 arguments = dict(zip(sys.argv[3::2], sys.argv[4::2]))
 kills, seed = int(arguments.get("--kills", 200)), int(arguments.get("--seed", 1))
 chance = random.Random(seed)
 folder = tempfile.mkdtemp()
-for name in os.listdir(f"{root}/examples"):
-    if name.endswith(".json"):
-        shutil.copy(f"{root}/examples/{name}", folder)
-run, file = "plain_bars.run.json", f"{folder}/records.sqlite"
+for name in ("plain_bars.run.json", "meadow_base.formula.json"):
+    shutil.copy(f"{root}/examples/{name}", folder)
+bars, order = "plain_bars.run.json", "market.order.json"
+small = {**read(f"{folder}/{bars}"), "name": "Small bars", "id": "ae2be28d-6a66-444b-988a-bedfae4b3429"}
+write(f"{folder}/small_bars.run.json", small)
+write(f"{folder}/{order}", {"schema": "brimwright.order/1", "id": "6c2d2e0a-0d3a-4f0b-9a86-64b6a9f7f001", "for": "a market",
+                            "lines": [{"run": name, "pieces": 6, "together": "A"} for name in (bars, "small_bars.run.json")]})
+file, journal = f"{folder}/records.sqlite", f"{folder}/records.sqlite-journal"
+seen = {"killed": 0, "writing": 0}
+
+
+def done(*words):
+    result = run(*words, folder=folder)
+    check(result.returncode == 0, f"{words}: {result.stderr}")
+    return result.stdout
+
+
+def asked(*words):
+    return subprocess.Popen([program, *words], cwd=folder, stdout=subprocess.PIPE, stderr=subprocess.PIPE)
+
+
+def writes():
+    """Something of an act is in the file, or may be."""
+    return os.path.exists(journal) and os.path.getsize(journal) > 0
+
+
+def await_writing(writer):
+    while writer.poll() is None and not writes():
+        time.sleep(1e-4)
+
+
+def times_of(writer):
+    """How long it takes where nobody kills it, in all and for its writing."""
+    begun = time.monotonic()
+    await_writing(writer)
+    written = time.monotonic()
+    writer.communicate()
+    check(writer.returncode == 0, "what is to be killed does not work")
+    return time.monotonic() - begun, time.monotonic() - written
+
+
+def killed(writer, took, wrote, is_aimed):
+    """What it had acknowledged until then."""
+    if is_aimed:
+        await_writing(writer)
+    time.sleep(chance.random() * (wrote if is_aimed else took) * 1.3)
+    writer.send_signal(signal.SIGKILL)
+    out = writer.communicate()[0].decode()
+    if writer.returncode == -signal.SIGKILL:
+        seen["killed"] += 1
+        seen["writing"] += writes()
+    return out
+
+
+def look_as_program():
+    """The program's own eyes: it opens what the kill left, and takes back what was half done."""
+    check("sound" in done("records", "."), "the records are not sound")
+
+
+def rows(query):
+    with sqlite3.connect(f"file:{file}", uri=True) as database:
+        check(database.execute("PRAGMA quick_check").fetchone()[0] == "ok", "the file is damaged")
+        found = database.execute(query).fetchall()
+    database.close()
+    return found
+
+
+def kill_often(share, start, look):
+    """So many of all kills; `start(number)` begins a writer, `look(number, out)` at what one left that had told that much."""
+    before = seen["killed"]
+    took, wrote = times_of(start(0))
+    look(0, None)
+    number = 0
+    while seen["killed"] - before < kills * share:
+        number += 1
+        out = killed(start(number), took, wrote, number % 2 == 0)
+        if number % 10 == 0:
+            look_as_program()
+        look(number, out)
+
+
+# ---- four values at once, the same number in each: an act that is whole or is not
+
 keys = ["pieces.why", "tested_how", "tested_words", "held_back"]
+noted = {"acknowledged": 0}
 
 
 def noting(number):
-    """Four values at once, the same number in each: an act that is whole or is not."""
     words = [word for key in keys for word in ("--set", f"{key}=act {number} " + "x" * (number % 700))]
-    return subprocess.Popen([program, "note", run, *words], cwd=folder, stdout=subprocess.PIPE, stderr=subprocess.PIPE)
+    return asked("note", bars, *words)
 
 
-subprocess.run([program, "note", run, "--begin"], cwd=folder, check=True, capture_output=True)
-begun = time.monotonic()
-noting(0).communicate()
-took = time.monotonic() - begun
-acknowledged, killed, number = 0, 0, 0
-while killed < kills:
-    number += 1
-    writer = noting(number)
-    time.sleep(chance.random() * took * 1.3)
-    writer.send_signal(signal.SIGKILL)
-    out = writer.communicate()[0]
-    killed += writer.returncode == -signal.SIGKILL
-    if out.startswith(b"Noted"):
-        acknowledged = number
-    # The program's own eyes, now and then: it opens what the kill left, and takes back what was half done.
-    if number % 10 == 0:
-        done = subprocess.run([program, "records", "."], cwd=folder, capture_output=True, text=True)
-        check(done.returncode == 0 and "sound" in done.stdout, f"act {number}: {done.stderr}")
-    with sqlite3.connect(f"file:{file}", uri=True) as database:
-        there = {value.split()[1] for (value,) in database.execute("SELECT value FROM note")}
-        rows = database.execute("SELECT count(*) FROM note").fetchone()[0]
-        check(database.execute("PRAGMA quick_check").fetchone()[0] == "ok", f"act {number}: the file is damaged")
-    database.close()
-    check(len(there) == 1 and rows == len(keys), f"act {number}: half of it is there: {there}, {rows} rows")
-    check(acknowledged <= int(min(there)) <= number, f"act {number}: {there} is there, {acknowledged} was acknowledged")
-check(acknowledged > 0, "none was acknowledged")
+def look_at_notes(number, out):
+    if out is None or out.startswith("Noted"):
+        noted["acknowledged"] = number
+    found = [value.split()[1] for (value,) in rows("SELECT value FROM note")]
+    check(len(set(found)) == 1 and len(found) == len(keys), f"act {number}: half of it is there: {found}")
+    check(noted["acknowledged"] <= int(found[0]) <= number, f"act {number}: {found} is there, {noted} was acknowledged")
+
+
+done("note", bars, "--begin")
+kill_often(0.6, noting, look_at_notes)
+check(noted["acknowledged"] > 0, "no note was acknowledged")
+
+# ---- a base, a batch of each line, and what all of them take of lots
+
+os.remove(file)
+for material, lot in (("olive oil", "OL-1"), ("coconut", "CO-1"), ("NaOH", "NA-1")):
+    done("stock", ".", "--bought", material, "--pack", "5 kg", "--packs", "1000", "--lot", lot, "--on", "2026-10-01")
+tables = ("act", "batch", "poured_from", "code", "weighed", "lot_change", "note")
+counted = "SELECT " + ", ".join(f"(SELECT count(*) FROM {table})" for table in tables)
+(none,) = rows(counted)
+bases = {"there": 0, "each": None}
+
+
+def beginning(number):
+    return asked("note", order, "--begin", "--again", "--set", "base.made=1.3 kg", "--set", f"base.trace={number % 9 + 5} min")
+
+
+def look_at_bases(number, out):
+    more = [now - before for now, before in zip(rows(counted)[0], none)]
+    if bases["each"] is None:
+        bases["each"] = more
+        check(more[:3] == [1, 3, 2] and 0 not in more, f"a base begins with all its rows: {dict(zip(tables, more))}")
+    now = more[0]
+    check(more == [now * each for each in bases["each"]], f"base {number}: half of it is there: {dict(zip(tables, more))}")
+    least = bases["there"] + (out is None or out.startswith("Begun"))
+    check(least <= now <= bases["there"] + 1, f"base {number}: {now} are there, {least} were acknowledged")
+    bases["there"] = now
+
+
+kill_often(0.2, beginning, look_at_bases)
+check(bases["there"] > 1, "no base was acknowledged")
+
+# ---- records of version 1, made by the program of that version: they are of that version or of today's, whole
+
+os.remove(file)
+shutil.copy(f"{root}/tests/data/records/version_1.sqlite", file)
+old = [name for (name,) in rows("SELECT name FROM sqlite_schema WHERE type = 'table' ORDER BY name")]
+content = [rows(f"SELECT * FROM {table}") for table in old]
+(every,) = rows("SELECT count(*) FROM sqlite_schema")
+versions = set()
+
+
+def opening(_):
+    for left in (file, journal):
+        if os.path.exists(left):
+            os.remove(left)
+    shutil.copy(f"{root}/tests/data/records/version_1.sqlite", file)
+    return asked("records", ".")
+
+
+def look_at_version(number, out):
+    ((version,),) = rows("PRAGMA user_version")
+    versions.add(version)
+    is_new = [] != rows("SELECT 1 FROM sqlite_schema WHERE name = 'poured_from'")
+    check(version in (1, 2) and is_new == (version == 2), f"step {number}: half of version {version} is there")
+    check(version == 2 or (out is not None and not out), f"step {number}: told of records of version 1: {out}")
+    check(version == 2 or rows("SELECT count(*) FROM sqlite_schema") == [every], f"step {number}: more than version 1 is there")
+    check([rows(f"SELECT * FROM {table}") for table in old] == content, f"step {number}: what was recorded is lost")
+
+
+kill_often(0.2, opening, look_at_version)
+check(versions == {1, 2}, f"versions found: {versions}")
 shutil.rmtree(folder)
-end(f"{killed} writers killed, seed {seed}: nothing acknowledged was lost, nothing half done is there")
+end(f"{seen['killed']} writers killed, {seen['writing']} with an act half written, seed {seed}: nothing acknowledged was lost, nothing half done is there")
