@@ -6,6 +6,7 @@
 #include "service/ordered.h"
 #include "service/run_planning.h"
 #include "service/run_records.h"
+#include "units/written_number.h"
 
 #include <algorithm>
 #include <cmath>
@@ -38,11 +39,33 @@ std::vector<LotWishes> dealt_wishes(const LotWishes& typed, const std::vector<Be
   return dealt;
 }
 
+/// Who began the line's own batch that day may be about to make the same twice.
+void ask_if_begun_alone(const Records& records, const RunRecords& its, std::int64_t number,
+                        const Batch& base, std::vector<std::string>& confirmed,
+                        const UserTerms& terms) {
+  const auto alone = newest_batch(records, its, number);
+  if (!alone || alone->begun_on != base.begun_on || records::poured_from(records, alone->id) ||
+      std::erase(confirmed, alone->code) > 0)
+    return;
+  const Place where = terms.place("begin");
+  throw Question({.file = where.file,
+                  .field = where.field,
+                  .asks = "confirmed",
+                  .problem = "batch " + std::to_string(number) + " of " +
+                             brimwright::quoted(its.name) + " was begun on " + alone->begun_on +
+                             " by itself, as " + alone->code,
+                  .remedy = Words("begin the other lines by themselves too, or if it is made once "
+                                  "more from this base, give ") +
+                            Answer{"confirmed", alone->code} + " with it",
+                  .choices = {{{{"confirmed", alone->code}}}}});
+}
+
 Batch begin_line(Records& records, const PouredBase& all, const PouredBase::Poured& poured,
                  const Batch& base, std::int64_t place, const RunRecords& its,
-                 const UserTerms& terms) {
+                 std::vector<std::string>& confirmed, const UserTerms& terms) {
   const PouredBase::Line& line = all.lines[poured.line];
   refuse_shared_id(records, its);
+  ask_if_begun_alone(records, its, poured.number, base, confirmed, terms);
   keep_reserved(records, its);
   std::optional<std::string> code = base.code + "-" + std::to_string(place);
   if (code->size() > records::longest_batch_code || records::was_given(records, *code) ||
@@ -75,7 +98,7 @@ Batch begin_line(Records& records, const PouredBase& all, const PouredBase::Pour
 
 std::vector<Begun> begin_lines(Records& records, const PouredBase& base, const Batch& of,
                                const std::string& folder, const moulds::Library& library,
-                               const UserTerms& terms) {
+                               std::vector<std::string>& confirmed, const UserTerms& terms) {
   std::vector<Begun> all;
   for (const PouredBase::Poured& poured : base.poured_from(of.number)) {
     const planning::Run& run = base.runs[poured.line];
@@ -86,7 +109,7 @@ std::vector<Begun> begin_lines(Records& records, const PouredBase& base, const B
                       "lies in another folder than its order, beside which its batch is recorded",
                       "move the order to its runs");
     const auto place = static_cast<std::int64_t>(all.size()) + 1;
-    all.push_back({begin_line(records, base, poured, of, place, its, terms), &run,
+    all.push_back({begin_line(records, base, poured, of, place, its, confirmed, terms), &run,
                    weighed_beside_base(run, plan, poured.number)});
   }
   return all;

@@ -22,10 +22,12 @@ struct Begun {
 };
 
 /// Begins a batch of each line that is poured from `of`, which is one of `base`, beside the records
-/// of `folder`. Within the act that begins it. UserError for a run that lies elsewhere.
+/// of `folder`. Within the act that begins it. UserError for a run that lies elsewhere; a Question
+/// about a line that was begun on its own that day, whose answer is taken out of `confirmed`.
 std::vector<Begun> begin_lines(records::Records& records, const PouredBase& base,
                                const records::Batch& of, const std::string& folder,
-                               const moulds::Library& library, const UserTerms& terms);
+                               const moulds::Library& library, std::vector<std::string>& confirmed,
+                               const UserTerms& terms);
 
 /// Takes what all of them weigh from lots (lot_taking.h), each by the wishes that are for it.
 LotsTaken take_of_lots(records::Records& records, std::vector<Begun> all, const LotWishes& typed,

@@ -368,7 +368,8 @@ Batch Desk::begun(Records& records, const FrozenPlan& frozen) {
                  base_ ? weighed_for_base(base_->told(), base_->size_of(*number_))
                        : weighed_for(frozen.run, frozen.plan, *number_)});
   if (base_)
-    for (Begun& line : begin_lines(records, *base_, batch, run_.folder, library_, terms_)) {
+    for (Begun& line :
+         begin_lines(records, *base_, batch, run_.folder, library_, asked_.confirmed, terms_)) {
       begun_lines_.push_back(line.batch);
       all.push_back(std::move(line));
     }

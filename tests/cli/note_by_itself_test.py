@@ -97,13 +97,14 @@ order()
 order("later", RUNS[:2], "L")
 write(f"{folder}/plain.json", {**read(f"{folder}/later.order.json"), "for": "by another name"})
 said = is_asked(r"^later.order.json: the order for later pours this run together with Marbles in a bowl \(L\), as market.order.json and plain.json would, and its base", "--again")
-check("Begun:" in begin("--confirmed", "by-itself"), "one answer is for all")
+newest = re.search(r"Begun: (\S+),", begin("--confirmed", "by-itself"))[1]  # one answer is for all
 gone("later")
 os.remove(f"{folder}/plain.json")
 
-# ---- once the base is begun there is nothing to ask
+# ---- a base asks about what was begun by itself that day; once it is begun there is nothing to ask
 
-called("note", "market.order.json", "--begin")
+is_asked(f"batch 1 of \"Plain bars\" was begun on 2026-12-01 by itself, as {newest};.* --confirmed {newest}", file="market.order.json")
+called("note", "market.order.json", "--begin", "--confirmed", newest)
 begin()
 for name, _ in RUNS:
     small = {**read(f"{folder}/{name}.run.json"), "name": f"Small {name}", "pots": {"holds": "1.5 l"}}

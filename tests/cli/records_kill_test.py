@@ -117,7 +117,7 @@ def look_at_notes(number, out):
     check(noted["acknowledged"] <= int(found[0]) <= number, f"act {number}: {found} is there, {noted} was acknowledged")
 
 
-done("note", bars, "--begin")
+done("note", bars, "--begin", "--confirmed", "by-itself")
 kill_often(0.6, noting, look_at_notes)
 check(noted["acknowledged"] > 0, "no note was acknowledged")
 

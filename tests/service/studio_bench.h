@@ -125,6 +125,7 @@ inline StudioAct begun(const std::string& what, const std::string& code, const T
   asked.on = "2026-10-20";
   asked.code = code;
   asked.lots = lots;
+  if (what != Studio::order) asked.confirmed = {"by-itself"};
   return asked;
 }
 
