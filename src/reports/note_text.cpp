@@ -1,14 +1,16 @@
 #include "reports/note_report.h"
+#include "reports/note_table.h"
 #include "reports/text_table.h"
 #include "units/shown_text.h"
 #include "units/wording.h"
 
 #include <algorithm>
+#include <map>
 
 namespace brimwright::reports {
 namespace {
 
-using Side = TextTable::Side;
+constexpr auto first_of_cure = "unmoulded_on";  // from there on it is cure, test and sale
 
 /// "2026-12-01A  batch 1, begun on 2026-12-01, 24 pieces"
 std::string head_of(const NotedBatch& noted) {
@@ -21,6 +23,10 @@ std::string head_of(const NotedBatch& noted) {
   if (!noted.lines.empty()) return begun;
   return begun + ", " + counted(batch.pieces, "piece", "pieces") +
          (noted.poured_from.empty() ? "" : ", poured from " + noted.poured_from);
+}
+
+std::string in_width(const std::string& line) {
+  return shown_width(line) <= page_width ? line + "\n" : wrapped(line, "", "  ");
 }
 
 std::string lines_of(const NotedBatch& noted) {
@@ -51,48 +57,53 @@ std::string weighed(const records::Weighing& weighing) {
   return counted(weighing.pieces, "piece", "pieces") + ", " + on_one_line(weighing.written);
 }
 
-/// A row each, under the heading of what it is of.
-std::string rows_of(const NotedBatch& noted, bool is_form) {
-  TextTable table({Side::left, Side::left, Side::left, Side::left});
-  table.row({"key", "what", "planned", "noted"});
-  table.rule();
-  std::size_t rows = 0;
+/// What her hands are at, as its blanks follow one another.
+std::string part_of(const records::Blank& blank, bool is_cure) {
+  static const std::map<std::string, std::string> parts = {
+      {"day_before", "Cast beforehand"}, {"base_mixed", "Mixing"}, {"poured", "Pouring"},
+      {"topping_mixed", "Mixing"},       {"whipped", "Whipping"},  {"piped", "Piping"},
+      {"afterwards", "Pieces and time"}};
+  if (is_cure) return "Cure and test";
+  const auto part = parts.find(blank.when);
+  if (part == parts.end()) return blank.of;
+  return part->second + (blank.of.empty() ? "" : ": " + blank.of);
+}
+
+/// Under the heading of what it is of: "base: made in all" is "made in all".
+std::string what_of(const records::Blank& blank) {
+  const std::string of = blank.of + ": ";
+  return on_one_line(blank.words.starts_with(of) ? blank.words.substr(of.size()) : blank.words);
+}
+
+/// All blanks, or those alone of which something is noted.
+std::string blanks_of(const NotedBatch& noted, bool is_form) {
+  std::vector<NoteRow> rows;
+  bool is_cure = false;
   for (const auto& blank : noted.blanks) {
+    is_cure |= blank.key == first_of_cure;
     const std::string value = noted_value(blank, noted);
     const bool is_weighing = blank.kind == "weighing";
     if (!is_form && value.empty() && !(is_weighing && !noted.weighings.empty())) continue;
-    ++rows;
-    const std::string what = blank.of.empty() || blank.words.find(blank.of) != std::string::npos
-                                 ? blank.words
-                                 : blank.of + ": " + blank.words;
-    table.row({blank.key + (is_weighing ? ".DATE" : ""), on_one_line(what), blank.planned, value});
+    const std::string part = on_one_line(part_of(blank, is_cure));
+    rows.push_back(
+        {part, blank.key + (is_weighing ? ".DATE" : ""), what_of(blank), blank.planned, value});
     if (is_weighing)
       for (const auto& weighing : noted.weighings)
-        table.row({"cured." + weighing.day, "", "", weighed(weighing)});
+        rows.push_back({part, "cured." + weighing.day, "", "", weighed(weighing)});
   }
-  return rows == 0 ? "  Nothing is noted of it yet.\n" : table.text();
-}
-
-/// With what it is weighed into, where something else of the batch is called so too.
-std::string weighed_words(const records::Blank& row, const std::vector<records::Blank>& all) {
-  const auto alike = std::count_if(
-      all.begin(), all.end(), [&](const records::Blank& one) { return one.words == row.words; });
-  return on_one_line(alike == 1 ? row.words : row.words + " (" + row.of + ")");
+  return rows.empty() ? "  Nothing is noted of it yet.\n"
+                      : note_table(rows, {"key", "what", "planned", "noted"});
 }
 
 /// What was weighed where it was not what was planned, and all that may be, where all is shown.
 std::string weighed_rows(const NotedBatch& noted, bool is_form) {
-  TextTable table({Side::left, Side::left, Side::left, Side::left});
-  table.row({"weighed", "planned", "really", "key"});
-  table.rule();
-  bool has_any = false;
+  std::vector<NoteRow> rows;
   for (const auto& row : noted.rows) {
     const std::string value = noted_value(row, noted);
-    if (!is_form && value.empty()) continue;
-    has_any = true;
-    table.row({weighed_words(row, noted.rows), row.planned, value, row.key});
+    if (is_form || !value.empty())
+      rows.push_back({on_one_line(row.of), row.key, on_one_line(row.words), row.planned, value});
   }
-  return has_any ? "\n" + table.text() : "";
+  return rows.empty() ? "" : "\n" + note_table(rows, {"key", "weighed", "planned", "really"});
 }
 
 std::string remarks_text(const std::vector<Remark>& remarks) {
@@ -130,7 +141,7 @@ std::string note_text(const NoteReport& report) {
   text += on_one_line(report.run) + "\n";
   if (report.batches.empty()) text += "  No batch of it has been begun.\n";
   for (const NotedBatch& noted : report.batches)
-    text += "\n" + head_of(noted) + "\n" + lines_of(noted) + rows_of(noted, report.is_form) +
+    text += "\n" + in_width(head_of(noted)) + lines_of(noted) + blanks_of(noted, report.is_form) +
             weighed_rows(noted, report.is_form) + remarks_text(noted.as_weighed) + sale_line(noted);
   const std::string left = left_to_begin(report);
   return text + (left.empty() ? "" : "\n" + left);

@@ -7,8 +7,13 @@ namespace {
 
 constexpr std::size_t least_first_column = 16;
 
-/// `text` in lines of at most `width`, the later ones two narrower for their indent; a word longer
-/// than that keeps a line of its own.
+std::string set(const std::string& cell, std::size_t width, TextTable::Side side) {
+  const std::string blanks(width > shown_width(cell) ? width - shown_width(cell) : 0, ' ');
+  return side == TextTable::Side::left ? cell + blanks : blanks + cell;
+}
+
+}  // namespace
+
 std::vector<std::string> broken(const std::string& text, std::size_t width) {
   if (shown_width(text) <= width) return {text};
   std::vector<std::string> lines(1);
@@ -25,13 +30,6 @@ std::vector<std::string> broken(const std::string& text, std::size_t width) {
   }
   return lines;
 }
-
-std::string set(const std::string& cell, std::size_t width, TextTable::Side side) {
-  const std::string blanks(width > shown_width(cell) ? width - shown_width(cell) : 0, ' ');
-  return side == TextTable::Side::left ? cell + blanks : blanks + cell;
-}
-
-}  // namespace
 
 std::size_t shown_width(const std::string& text) {
   return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), [](char c) {

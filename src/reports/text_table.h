@@ -15,6 +15,10 @@ std::size_t shown_width(const std::string& text);
 /// first, `next`. Ends with a line break.
 std::string wrapped(const std::string& text, const std::string& first, const std::string& next);
 
+/// `text` broken at blanks into lines of at most `width`, the later ones two narrower for their
+/// indent; a word longer than that keeps a line of its own.
+std::vector<std::string> broken(const std::string& text, std::size_t width);
+
 /// Rows set in aligned columns. A first column that would push the table over page_width is broken
 /// at blanks into further lines.
 class TextTable {

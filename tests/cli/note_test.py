@@ -3,6 +3,7 @@ wrong is one line that names file or option, exit 1, and changes nothing; two pr
 import concurrent.futures
 import json
 import os
+import re
 import resource
 import shutil
 import sqlite3
@@ -86,6 +87,27 @@ later = json.loads(note(soap, run, "--batch", "1", "--json", day={"SOURCE_DATE_E
 check(later["batches"][0]["for_sale"], "tested, and its day has come")
 note(soap, run, "--batch", "1", "--set", "cured.2026-12-29=12 pieces, 1040 g", day={"SOURCE_DATE_EPOCH": "1799193600"})
 check(noted(soap)["cured"] == [{"on": "2026-12-29", "pieces": 12, "written": "1040 g", "together_g": 1040}], "a weighing")
+
+# ---- the list stands in 80 columns, with each key to copy, what is planned and what was noted
+why = "two slid out of the mould too early, and one has a dent from the thumb that pressed it out of its cup"
+weighed = "weighed.pour.fats.olive"
+note(soap, run, "--batch", "1", "--set", f"pieces.why={why}", "--set", f"{weighed}=500 g")
+batch, text = noted(soap), note(soap, run, "--batch", "1").stdout
+listed = {}  # by its key, all that stands there up to the next key
+keys = {row["key"] + (".DATE" if row.get("kind") == "weighing" else "") for row in batch["blanks"] + batch["rows"]} | {"cured.2026-12-29"}
+for line in text.splitlines():
+    words = line.split()
+    check(len(line) <= 80 or len(words) == 1 and words[0] in keys, f"{len(line)} columns: {line}")
+    key = words[0] if words and words[0] in keys else key if listed else None
+    if key:
+        listed[key] = listed.get(key, "") + " " + " ".join(words)
+check(set(listed) == keys, f"not listed: {keys - set(listed)}")
+for row in batch["blanks"] + batch["rows"]:
+    its = listed[row["key"] + (".DATE" if row.get("kind") == "weighing" else "")]
+    check(row.get("planned", "") in its and row.get("noted", "") in its, f"{row}: {its}")
+check(listed["cured.2026-12-29"].endswith("noted: 12 pieces, 1040 g"), listed["cured.2026-12-29"])
+check("477 g 500 g" in listed[weighed] and f"noted: {why}" in listed["pieces.why"], "what was noted, beside or below what was planned")
+check(re.search(r"\n  Mixing: base\n.*\n  Pouring: base\n.*\n  Cure and test\n.*\n  Fats for the base\n", text, re.S), "parts in the order of work")
 
 # ---- the frozen plan stays, whatever becomes of the run
 document = read(f"{soap}/{run}")
