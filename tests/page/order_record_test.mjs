@@ -60,12 +60,20 @@ async function type(page, key, text) {
   await field.press("Tab");
 }
 
-async function begin(page, code = "KO-7") {
+async function ask_to_begin(page, code = "KO-7") {
   await button(page, "Lye is mixed: begin the record").click();
   await base(page).getByLabel("Code on the pot").fill(code);
   await button(page, "Begin the record").click();
+}
+
+async function is_begun(page, code = "KO-7") {
   await base(page).locator(".batch-code .code", { hasText: code }).waitFor();
   await base(page).locator(".blank").first().waitFor();
+}
+
+async function begin(page, code = "KO-7") {
+  await ask_to_begin(page, code);
+  await is_begun(page, code);
 }
 
 const recorded = (serving, file = "market.order.json") => serving.printed("note", file).batches;
@@ -224,7 +232,7 @@ await run({
       for (const { text } of its_base(serving).as_weighed) await base(page).getByText(text).waitFor();
     }),
 
-  "a line's run begins by itself only once she says so, and the order is a tap away": () =>
+  "a line's run begins by itself only once she says so, the order is a tap away, and its base asks about that": () =>
     with_page(async (page, serving) => {
       const at_the_bench = async () => {
         await to(page, "Runs");
@@ -247,7 +255,16 @@ await run({
       await asked.waitFor();
       await page.getByRole("button", { name: "This batch is mixed by itself", exact: true }).click();
       await page.locator(".is-begun .code").waitFor();
-      assert.equal(recorded(serving, "plain_bars.run.json")[0].poured_from, null);
+      const [{ begun, poured_from }] = recorded(serving, "plain_bars.run.json");
+      assert.equal(poured_from, null);
+      await open_market(page);
+      await ask_to_begin(page);
+      const was_begun = `Batch 1 of "Plain bars" was begun on ${begun.begun_on} by itself, as ${begun.code}.`;
+      await base(page).locator(".begin-record .alarm", { hasText: was_begun }).waitFor();
+      await check_access(page, "asked whether a line is made once more");
+      await button(page, `It is made once more, besides ${begun.code}`).click();
+      await is_begun(page);
+      assert.equal(recorded(serving, "plain_bars.run.json").length, 2);
     }),
 
   "the trail leads from a base to its lines and back": () =>

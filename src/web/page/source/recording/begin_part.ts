@@ -141,7 +141,7 @@ function refused(complaint: Complaint, seen?: string): TemplateResult {
     ${choices.map(
       (one) =>
         html`<button type="button" class="answer" @click=${() => void answer_and_begin(one, seen)}>
-          ${words_of(one)}
+          ${words_of(one, complaint)}
         </button>`,
     )}
   </div>`;
@@ -151,9 +151,10 @@ const is_file = (path: string, file: string): boolean => path === file || path.e
 
 const sentence = (words: string): string => words[0].toUpperCase() + words.slice(1);
 
-function words_of(choice: Choice): string {
+function words_of(choice: Choice, { field }: Complaint): string {
   const { confirmed, lot } = choice;
   if (confirmed === "by-itself") return "This batch is mixed by itself";
+  if (confirmed && field === "begin") return `It is made once more, besides ${confirmed}`;
   if (choice["beyond-stock"]) return `There is more than the records say: take it of lot ${choice["beyond-stock"]}`;
   return lot ? `Take ${lot}` : `It is so: ${confirmed ?? ""}`;
 }
