@@ -5,6 +5,7 @@
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
+#include <iterator>
 #include <utility>
 
 namespace brimwright::records {
@@ -13,6 +14,7 @@ namespace {
 using Json = nlohmann::json;
 
 constexpr auto lye_solution = "lye_solution";
+constexpr std::string_view used = ".used";
 
 Blank blank_of(const Json& json) {
   const auto text = [&](const char* key) { return json.value(key, std::string()); };
@@ -92,6 +94,36 @@ Blank out_of_day_pot(const Json& vessel) {
                        trimmed(grams, 3) + " g", lye_solution);
 }
 
+std::string counted_key(std::size_t decoration) {
+  return "decoration-" + std::to_string(decoration + 1) + std::string(used);
+}
+
+/// Plans were frozen with their counts before there were blanks for what of them was used; what is
+/// frozen says all that a blank takes (planning/blanks.h makes it).
+Blank used_of(std::size_t decoration, const Json& tally, bool is_one_batch) {
+  const auto planned = tally.at("casts").get<std::int64_t>();
+  return {.key = counted_key(decoration),
+          .words = tally.at("name").get<std::string>() + ": used up" +
+                   (is_one_batch ? "" : ", whole run"),
+          .kind = "count",
+          .when = "afterwards",
+          .planned = std::to_string(planned),
+          .most = std::to_string(2 * planned)};
+}
+
+void add_counts(std::vector<Blank>& blanks, const Json& plan) {
+  const Json all = plan.value("decorations", Json::array());
+  auto before = std::find_if(blanks.begin(), blanks.end(),
+                             [](const Blank& blank) { return blank.key == "pieces.made"; });
+  for (std::size_t i = 0; i < all.size(); ++i) {
+    if (!all[i].value("bought", false) || all[i].at("casts") == 0 ||
+        find_blank(blanks, counted_key(i)) != nullptr)
+      continue;
+    const bool is_one_batch = plan.at("pieces").at("batches") == 1;
+    before = std::next(blanks.insert(before, used_of(i, all[i], is_one_batch)));
+  }
+}
+
 bool may_be_of_a_day(const Json& plan) {
   const auto lye = plan.find("lye_of_day");
   return lye != plan.end() && lye->value("may_be_shared", false);
@@ -125,11 +157,12 @@ std::vector<Blank> blanks_in(const std::string& plan, std::int64_t number) {
     for (const Json& blank : batch["blanks"])
       if (blank.value("batch", number) == number) blanks.push_back(blank_of(blank));
   }
+  if (number == 1 && !blanks.empty()) add_counts(blanks, json);
   return blanks;
 }
 
 std::string counted_row(std::string_view key) {
-  constexpr std::string_view decoration = "decoration-", used = ".used", bought = ".bought";
+  constexpr std::string_view decoration = "decoration-", bought = ".bought";
   if (!key.starts_with(decoration) || !key.ends_with(used)) return "";
   return std::string(key.substr(0, key.size() - used.size())).append(bought);
 }

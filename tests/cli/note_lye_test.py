@@ -1,12 +1,13 @@
 """Lye that is not weighed as alkali: what each batter really had out of a shared pot, of yesterday's lye or out of a day's pot is noted
 by its row, and each superfat is reckoned here from stoichiometry alone. Bought decorations that were really used are counted."""
+import hashlib
 import json
 import os
 import re
 import shutil
 import tempfile
 
-from checks import check, end, run, write
+from checks import check, end, read, run, write
 
 folder = tempfile.mkdtemp()
 os.environ["SOURCE_DATE_EPOCH"] = "1796126400"  # 2026-12-01 12:00 UTC, by coreutils' date
@@ -238,6 +239,27 @@ noted("stars", {"decoration-1.used": ""})
 check(left("ST-1") == {"pieces": 88}, "taken back, it is as planned")
 refused("stars", "did you mean decoration-1.used", {"decoration-1.use": "12"})
 check("Star: used up" in called("sheet", "stars.run.json").stdout, "the sheet has no blank for it")
+
+# ---- a plan that was frozen before there was a blank for them has one all the same, made of what it says of them
+
+called("records", ".", "--export", "out.json")
+kept = read(f"{folder}/out.json")
+its = next(one for one in kept["tables"]["batch"] if one["code"] == code)
+document = next(one for one in kept["tables"]["document"] if one["hash"] == its["plan"])
+earlier = json.loads(document["text"])
+for size in earlier["batches"]:
+    size["blanks"] = [one for one in size["blanks"] if one["key"] != "decoration-1.used"]
+document["text"] = json.dumps(earlier, ensure_ascii=False)
+hash = hashlib.sha256(document["text"].encode()).hexdigest()
+write(f"{folder}/earlier.json", json.loads(json.dumps(kept).replace(its["plan"], hash)))
+os.remove(f"{folder}/records.sqlite")
+called("records", ".", "--import", "earlier.json")
+check(earlier["batches"][0]["blanks"] and batch("stars")["begun"]["plan_sha256"] == hash, "the plan is not the earlier one")
+check(next(one for one in batch("stars")["blanks"] if one["key"] == "decoration-1.used") == blank, batch("stars")["blanks"])
+noted("stars", {"decoration-1.used": "13"})
+check(left("ST-1") == {"pieces": 87}, "one broke")
+check(batch("stars")["begun"]["plan_sha256"] == hash, "what is frozen has changed")
+called("records", ".")
 
 shutil.rmtree(folder)
 end("lye that is shared is noted as it was weighed, and bought decorations as they were counted")
