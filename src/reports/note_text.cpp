@@ -41,6 +41,12 @@ std::string lines_of(const NotedBatch& noted) {
   return text;
 }
 
+/// Sheet and label of a batch that is made once more carry it, and not the code that it has.
+std::string reserved_line(const NotedBatch& noted) {
+  if (!noted.batch || !noted.reserved) return "";
+  return wrapped("Reserved for its next making: " + *noted.reserved + ".", "  ", "    ");
+}
+
 std::string sale_line(const NotedBatch& noted) {
   if (!noted.batch || !noted.lines.empty()) return "";
   return noted.for_sale.is
@@ -142,7 +148,8 @@ std::string note_text(const NoteReport& report) {
   if (report.batches.empty()) text += "  No batch of it has been begun.\n";
   for (const NotedBatch& noted : report.batches)
     text += "\n" + in_width(head_of(noted)) + lines_of(noted) + blanks_of(noted, report.is_form) +
-            weighed_rows(noted, report.is_form) + remarks_text(noted.as_weighed) + sale_line(noted);
+            weighed_rows(noted, report.is_form) + remarks_text(noted.as_weighed) +
+            sale_line(noted) + reserved_line(noted);
   const std::string left = left_to_begin(report);
   return text + (left.empty() ? "" : "\n" + left);
 }

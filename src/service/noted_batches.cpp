@@ -1,6 +1,5 @@
 #include "service/noted_batches.h"
 
-#include "records/batch_code.h"
 #include "records/poured_from.h"
 
 #include <nlohmann/json.hpp>
@@ -17,7 +16,7 @@ reports::NotedBatch NotedBatches::of(const records::Batch& batch) {
     plan.rows[batch.number] = records::rows_in(plan.answer, batch.number);
   reports::NotedBatch noted{.number = batch.number,
                             .batch = batch,
-                            .reserved = records::reserved_code(records_, batch.run, batch.number),
+                            .reserved = reserved_code(records_, run_, batch.number),
                             .blanks = plan.blanks[batch.number],
                             .rows = plan.rows[batch.number],
                             .notes = records::notes_of(records_, batch),

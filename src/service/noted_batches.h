@@ -9,6 +9,7 @@
 #include <cstdint>
 #include <map>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace brimwright::service {
@@ -16,8 +17,8 @@ namespace brimwright::service {
 /// What is noted of batches, for the records of one run; plans that batches share are read once.
 class NotedBatches {
  public:
-  NotedBatches(const records::Records& records, std::string today)
-      : records_(records), today_(std::move(today)) {}
+  NotedBatches(const records::Records& records, const RunRecords& run, std::string today)
+      : records_(records), run_(run), today_(std::move(today)) {}
 
   reports::NotedBatch of(const records::Batch& batch);
   /// How many batches the run of `batch` was planned in.
@@ -33,6 +34,7 @@ class NotedBatches {
   Plan& plan_of(const records::Batch& batch);
 
   const records::Records& records_;
+  const RunRecords& run_;
   std::string today_;
   std::map<std::string, Plan> plans_;  // by their hash
 };

@@ -603,7 +603,7 @@ void Desk::tell_noted(const Batch& batch) {
 
 void Desk::show(const Records& records, const Batch& batch) {
   report_.is_form = true;
-  NotedBatches noted(records, request_.today);
+  NotedBatches noted(records, run_, request_.today);
   report_.batches.push_back(shown_of(records, noted, batch));
 }
 
@@ -626,7 +626,7 @@ void Desk::look() {
     throw UserError(terms_.place("batch-code"), "no batch of this run has been begun",
                     "give " + terms_.say({"begin"}) + " when its lye is mixed");
   if (!records) return;
-  NotedBatches noted(*records, request_.today);
+  NotedBatches noted(*records, run_, request_.today);
   for (const Batch& batch : batches_of(*records, run_)) {
     report_.batches.push_back(shown_of(*records, noted, batch));
     report_.in_all = noted.in_all(batch);

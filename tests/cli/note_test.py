@@ -156,6 +156,17 @@ check("ID-1" in note(bare, "plain_bars.run.json", "--reserve").stdout, "another 
 check("Begun: ID-1" in note(bare, "plain_bars.run.json", "--begin").stdout, "begun with another code than on its sheet")
 check("ID-1" not in note(bare, "plain_bars.run.json", "--reserve", "--again").stdout, "one code for two makings")
 
+# A batch that began while its run had no id tells what is reserved for its next making since.
+bare = folder("plain_bars")
+write(f"{bare}/plain_bars.run.json", {key: value for key, value in plain.items() if key != "id"})
+note(bare, "plain_bars.run.json", "--begin", "--code", "ID-2")
+called(bare, "tidy", "plain_bars.run.json")
+note(bare, "plain_bars.run.json", "--reserve", "--again", "--code", "ID-3")
+check(noted(bare, "plain_bars.run.json")["reserved_code"] == "ID-3", "the batch does not know what is reserved for its next making")
+check("Reserved for its next making: ID-3." in note(bare, "plain_bars.run.json").stdout, "nor is it listed")
+sheet = called(bare, "sheet", "plain_bars.run.json", "--html", "-").stdout
+check("Batch number ID-3" in sheet and "ID-2" not in sheet, "the sheet carries another code than is reserved")
+
 # ---- what does not go together, or cannot be
 for words, says in [(["--begin", "--reserve"], "does not go with"), (["--again"], "does nothing alone"), (["--on", "2026-12-01"], "does nothing alone"),
                     (["--batch", "1", "--batch-code", "x"], "does not go with"), (["--batch", "0"], "not the number of a batch"),
