@@ -185,6 +185,15 @@ await run({
         of("note", "plain_bars.run.json", ...noted, "--confirmed", its_day(soap));
         of("stock", ".", "--sold", "KO-7-1=12", "--order", "market.order.json", "--confirmed", "KO-7-1=12");
         await page.locator(".ready", { hasText: "12 of 12 are delivered" }).waitFor();
+        const runs = page.getByLabel("Run", { exact: true });
+        assert.deepEqual(
+          await Promise.all([0, 1].map((i) => runs.nth(i).inputValue())),
+          market.lines.map(({ run }) => run),
+        );
+        await page.getByLabel("Another run").selectOption({ label: "Cups from a tray" });
+        await page.getByRole("group", { name: "Cups from a tray" }).getByLabel("Pieces").fill("12");
+        await settled(page);
+        await page.locator(".quote-table", { hasText: "Cups from a tray, 12 pieces" }).waitFor();
       },
       { viewport: wide },
     ),

@@ -1,6 +1,6 @@
 // What an order says: who it is for, when it is due, and how many pieces of which runs.
 import { html, nothing, type TemplateResult } from "lit";
-import { named_from } from "../documents/names";
+import { folder_of, named_from } from "../documents/names";
 import { lines_of } from "../documents/order_lines";
 import { order_now } from "../documents/order_opening";
 import { state } from "../documents/state";
@@ -35,12 +35,14 @@ function listed(name: string): Listed | undefined {
 
 export const run_name = (name: string): string => listed(name)?.name || name;
 
-/** Those that no other line has. */
+/** Those beside the order or in a folder below that no other line has, as the order names them. */
 function free_runs(but_for?: string): [string, string][] {
-  const taken = lines_of(order_now().open.now).map(({ run }) => run);
+  const { file: order, now } = order_now().open;
+  const folder = folder_of(order);
+  const taken = lines_of(now).flatMap(({ run }) => (run && run !== but_for ? named_from(order, run) : []));
   return own_runs()
-    .filter(({ file }) => file === but_for || !taken.includes(file))
-    .map((one) => [one.file, one.name || one.file]);
+    .filter(({ file }) => file.startsWith(folder) && !taken.includes(file))
+    .map(({ file, name }) => [file.slice(folder.length), name || file]);
 }
 
 function line_row(i: number): TemplateResult {
