@@ -1,6 +1,7 @@
 #include "records/records.h"
 
 #include "records/database.h"
+#include "records/half_made.h"
 #include "units/letters.h"
 #include "units/user_error.h"
 
@@ -8,7 +9,6 @@
 #include <unistd.h>
 
 #include <algorithm>
-#include <atomic>
 #include <cerrno>
 #include <cstring>
 #include <filesystem>
@@ -45,9 +45,7 @@ UserError not_made(const std::string& path, int error) {
 /// file of that name that is half made. The error, where somebody was faster or it cannot be.
 template <class Work>
 int made_whole(const std::string& path, Work work) {
-  static std::atomic<int> made = 0;
-  const std::string beside =
-      path + "." + std::to_string(::getpid()) + "." + std::to_string(++made) + ".new";
+  const std::string beside = name_while_made(path);
   const int file = ::open(beside.c_str(), O_CREAT | O_EXCL | O_RDWR | O_CLOEXEC, 0666);
   if (file < 0) return errno;
   ::close(file);

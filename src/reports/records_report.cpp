@@ -1,5 +1,6 @@
 #include "reports/records_report.h"
 
+#include "records/half_made.h"
 #include "reports/json_document.h"
 #include "reports/text_table.h"
 #include "units/printing.h"
@@ -35,11 +36,14 @@ std::string records_text(const RecordsReport& report) {
   text += on_one_line(report.path) + "\n";
   text += report.overview ? holding(*report.overview) : "  There are no records here yet.\n";
   for (const std::string& name : report.look_alikes)
-    text += wrapped(on_one_line(name) +
-                        " lies beside it and is in no answer: a copy by hand, or one that a "
-                        "service made because two machines wrote at once. Look into it, then "
-                        "move it away.",
-                    "  ! ", "    ");
+    text += wrapped(
+        on_one_line(name) +
+            (records::is_half_made(name)
+                 ? " was being made when a program was stopped: nothing is recorded in it alone. "
+                   "Remove it."
+                 : " lies beside it and is in no answer: a copy by hand, or one that a service "
+                   "made because two machines wrote at once. Look into it, then move it away."),
+        "  ! ", "    ");
   return text;
 }
 

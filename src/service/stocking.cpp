@@ -1,6 +1,7 @@
 #include "service/stocking.h"
 
 #include "records/act.h"
+#include "records/half_made.h"
 #include "records/lots.h"
 #include "records/records.h"
 #include "reports/stock_report.h"
@@ -277,11 +278,13 @@ Reply stocked(const StockRequest& request, const Request& asked, const moulds::L
       if (shelf.amount.whole() > 0) stock.not_counted.push_back(listed);
   }
   if (request.with_names) stock.names = names_of(place, records, library);
-  for (const std::string& name : records::look_alikes(place.folder))
+  for (const std::string& name : records::look_alikes(place.folder)) {
+    if (records::is_half_made(name)) continue;
     stock.notes.push_back(
         {Severity::caution, brimwright::quoted(name) +
                                 " looks like a copy of the records that another program made: "
                                 "nothing in it is counted."});
+  }
   return {.document =
               asked.form == Form::json ? reports::stock_json(stock) : reports::stock_text(stock)};
 }

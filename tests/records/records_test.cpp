@@ -2,6 +2,7 @@
 
 #include "records/act.h"
 #include "records/database.h"
+#include "records/half_made.h"
 #include "scratch_folder.h"
 #include "units/user_error.h"
 
@@ -179,4 +180,15 @@ TEST_CASE("what a copying service made beside the records is named") {
   CHECK(look_alikes(folder.path()) ==
         std::vector<std::string>{"Records-2.sqlite", "records (conflicted copy 2026-11-14).sqlite",
                                  "records.sqlite.bak"});
+}
+
+TEST_CASE("what a program left that was stopped while it made records is told from a copy") {
+  const ScratchFolder folder;
+  Records::filled(folder.path(), [&](const std::string& file) {
+    CHECK(look_alikes(folder.path()) == std::vector{fs::path(file).filename().string()});
+    CHECK(is_half_made(fs::path(file).filename()));
+    make_database(file);
+  });
+  for (const char* name : {"records.sqlite", "records-2.sqlite.new", "records.sqlite.1.new"})
+    CHECK_FALSE(is_half_made(name));
 }
