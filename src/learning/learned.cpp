@@ -1,11 +1,16 @@
 #include "learning/learned.h"
 
+#include "geometry/surface/parallel.h"
 #include "learning/centre.h"
 #include "learning/told.h"
 
+#include <algorithm>
 #include <cmath>
+#include <cstddef>
+#include <optional>
 #include <type_traits>
 #include <utility>
+#include <vector>
 
 namespace brimwright::learning {
 namespace {
@@ -127,15 +132,24 @@ Figure figure_of(const FigureId& id, Told::Of&& told, const std::optional<Value>
   return figure;
 }
 
+/// A stretch of them by each thread, added up in their order.
 Told told_by(std::span<const BatchFacts> batches) {
+  constexpr std::size_t stretch = 1024;
+  std::vector<Told> parts((batches.size() + stretch - 1) / stretch);
+  geometry::in_parallel(parts.size(), [&](std::size_t part) {
+    const std::size_t begin = part * stretch;
+    for (const BatchFacts& batch :
+         batches.subspan(begin, std::min(stretch, batches.size() - begin))) {
+      tell_base(batch, parts[part]);
+      tell_toppings(batch, parts[part]);
+      tell_decorations(batch, parts[part]);
+      tell_times(batch, parts[part]);
+      tell_cure(batch, parts[part]);
+    }
+  });
   Told told;
-  for (const BatchFacts& batch : batches) {
-    tell_base(batch, told);
-    tell_toppings(batch, told);
-    tell_decorations(batch, told);
-    tell_times(batch, told);
-    tell_cure(batch, told);
-  }
+  for (const Told& part : parts) told.expect(part);
+  for (Told& part : parts) told.add(std::move(part));
   return told;
 }
 
@@ -151,13 +165,19 @@ std::vector<BatchByBatch> batch_by_batch(std::span<const BatchFacts> batches) {
 Learned learned_from(std::span<const BatchFacts> batches,
                      const std::map<FigureId, Value>& used_now) {
   Told told = told_by(batches);
-  Learned learned;
-  for (auto& [id, of] : told.told) {
-    if (of.values.size() < fewest_to_show) continue;
+  std::erase_if(told.told,
+                [](const auto& one) { return one.second.values.size() < fewest_to_show; });
+  std::vector<std::pair<const FigureId, Told::Of>*> shown;
+  for (auto& one : told.told) shown.push_back(&one);
+  std::vector<std::optional<Figure>> figures(shown.size());
+  geometry::in_parallel(shown.size(), [&](std::size_t i) {
+    auto& [id, of] = *shown[i];
     const auto used = used_now.find(id);
     const std::optional<Value> now = used == used_now.end() ? of.used : used->second;
-    learned.figures.push_back(figure_of(id, std::move(of), now));
-  }
+    figures[i] = figure_of(id, std::move(of), now);
+  });
+  Learned learned;
+  for (auto& figure : figures) learned.figures.push_back(*std::move(figure));
   for (auto& [id, untold] : told.untold) learned.untold.push_back(std::move(untold));
   learned.contradictions = std::move(told.contradictions);
   return learned;

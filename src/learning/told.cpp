@@ -2,7 +2,9 @@
 
 #include "learning/mass_balance.h"
 
+#include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <type_traits>
 #include <utility>
 
@@ -55,6 +57,28 @@ bool Told::exceeds_scales(const BatchFacts& batch, Contradiction::In in,
   if (!made || !weighed || *made <= (1 + notes_off_by) * *weighed) return false;
   contradictions.push_back({batch.code, in, *made - *weighed, Contradiction::Against::scales});
   return true;
+}
+
+void Told::expect(const Told& later) {
+  for (const auto& [id, of] : later.told) told[id].expected += of.values.size();
+}
+
+void Told::add(Told&& later) {
+  for (auto& [id, of] : later.told) {
+    Of& all = told[id];
+    all.values.reserve(std::max(all.expected, all.values.size()));
+    all.values.insert(all.values.end(), std::make_move_iterator(of.values.begin()),
+                      std::make_move_iterator(of.values.end()));
+    all.used = of.used;
+    all.mould = of.mould;
+  }
+  for (auto& [id, last] : later.untold) {
+    Untold& all = untold[id];
+    last.batches += all.batches;
+    all = std::move(last);
+  }
+  contradictions.insert(contradictions.end(), later.contradictions.begin(),
+                        later.contradictions.end());
 }
 
 AtLine at_line(const FilledMould& mould, const LineReached& line) {

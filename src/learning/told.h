@@ -2,6 +2,7 @@
 
 #include "learning/figures.h"
 
+#include <cstddef>
 #include <map>
 #include <optional>
 #include <vector>
@@ -12,6 +13,7 @@ namespace brimwright::learning {
 struct Told {
   struct Of {
     std::vector<BatchValue> values = {};
+    std::size_t expected = 0;
     std::optional<Value> used = {};      // by the plan of the last batch
     const FilledMould* mould = nullptr;  // the last batch's, of a volume error
   };
@@ -28,6 +30,11 @@ struct Told {
   /// True, and said, where more was made than was put on the scales for it.
   bool exceeds_scales(const BatchFacts& batch, Contradiction::In in,
                       const std::optional<Mass>& made, const std::optional<Mass>& weighed);
+
+  /// Has room for what is to be added.
+  void expect(const Told& later);
+  /// What batches after all of these tell.
+  void add(Told&& later);
 
   std::map<FigureId, Of> told;
   std::map<FigureId, Untold> untold;

@@ -12,6 +12,8 @@ namespace {
 
 constexpr int application = 0x42724d77;  // "BrMw" in the file's header, so that `file` can tell it
 constexpr int patience_ms = 5'000;
+/// A connection is used by one thread at a time, so SQLite need not see to that at every value.
+constexpr int own_thread = SQLITE_OPEN_NOMUTEX;
 
 /// Before anything is opened: what is no file of records is never written to.
 const std::string& checked(const std::string& path) {
@@ -80,7 +82,7 @@ void refuse(const SQLite::Exception& error, const std::string& path) {
 
 Database::Database(const std::string& path, const std::string& vfs)
     : path_(checked(path)), connection_(told(path_, [&] {
-        return SQLite::Database(path_, SQLite::OPEN_READWRITE, patience_ms, vfs);
+        return SQLite::Database(path_, SQLite::OPEN_READWRITE | own_thread, patience_ms, vfs);
       })) {
   told(path_, [&] {
     const bool may_be_torn = has_unfinished_act(path_);
@@ -124,8 +126,8 @@ void bring_up_to_date(SQLite::Database& connection) {
 void make_database(const std::string& path, const std::string& vfs, int version,
                    const std::function<void(SQLite::Database&)>& fill) {
   told(path, [&] {
-    SQLite::Database connection(path, SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE, patience_ms,
-                                vfs);
+    SQLite::Database connection(path, SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE | own_thread,
+                                patience_ms, vfs);
     set_up(connection);
     SQLite::Transaction all_or_none(connection, SQLite::TransactionBehavior::IMMEDIATE);
     connection.exec("PRAGMA application_id = " + std::to_string(application));

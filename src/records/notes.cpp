@@ -14,20 +14,23 @@ namespace {
 const Place in_records{file_name, ""};
 
 template <class Value, class Read>
-std::optional<Value> read_if_noted(const Notes& notes, const std::string& key, Read read) {
-  const auto text = notes.text(key);
-  if (!text) return std::nullopt;
-  return read(*text, in_records);
+std::optional<Value> read_if_noted(const Notes& notes, std::string_view key, Read read) {
+  const auto at = notes.all.find(key);
+  if (at == notes.all.end()) return std::nullopt;
+  return read(at->second.value, in_records);
 }
 
-/// By their batches.
+/// Of rows of batch, key and value.
 std::map<std::string, Notes> notes_in(SQLite::Statement& rows) {
-  std::map<std::string, Notes> notes;
+  std::map<std::string, Notes> all;
   while (rows.executeStep())
-    notes[rows.getColumn(0).getString()].all[rows.getColumn(1).getString()] = {
-        rows.getColumn(2).getString(), rows.getColumn(3).getString()};
-  return notes;
+    all[rows.getColumn(0).getString()].all[rows.getColumn(1).getString()] = {
+        rows.getColumn(2).getString(), {}};
+  return all;
 }
+
+const std::string piece_keys =
+    "('tested', 'held_back', 'ready_on', 'pieces.made', 'pieces.rejected')";
 
 Weighing weighing_in(SQLite::Statement& row) {
   const std::string written = row.getColumn("written").getString();
@@ -37,36 +40,36 @@ Weighing weighing_in(SQLite::Statement& row) {
 
 }  // namespace
 
-std::optional<std::string> Notes::text(const std::string& key) const {
+std::optional<std::string> Notes::text(std::string_view key) const {
   const auto at = all.find(key);
   if (at == all.end()) return std::nullopt;
   return at->second.value;
 }
-std::optional<Mass> Notes::mass(const std::string& key) const {
+std::optional<Mass> Notes::mass(std::string_view key) const {
   return read_if_noted<Mass>(*this, key, [](const std::string& text, const Place& where) {
     return read_mass(text, where);
   });
 }
-std::optional<Volume> Notes::volume(const std::string& key) const {
+std::optional<Volume> Notes::volume(std::string_view key) const {
   return read_if_noted<Volume>(*this, key, [](const std::string& text, const Place& where) {
     return read_volume(text, where);
   });
 }
-std::optional<Temperature> Notes::temperature(const std::string& key) const {
+std::optional<Temperature> Notes::temperature(std::string_view key) const {
   return read_if_noted<Temperature>(*this, key, read_temperature);
 }
-std::optional<std::chrono::seconds> Notes::minutes(const std::string& key) const {
+std::optional<std::chrono::seconds> Notes::minutes(std::string_view key) const {
   return read_if_noted<std::chrono::seconds>(
       *this, key,
       [](const std::string& text, const Place& where) { return read_short_time(text, where); });
 }
-std::optional<std::int64_t> Notes::count(const std::string& key) const {
+std::optional<std::int64_t> Notes::count(std::string_view key) const {
   return read_if_noted<std::int64_t>(*this, key, read_count);
 }
-std::optional<Length> Notes::length(const std::string& key) const {
+std::optional<Length> Notes::length(std::string_view key) const {
   return read_if_noted<Length>(*this, key, read_signed_length);
 }
-std::optional<std::chrono::year_month_day> Notes::date(const std::string& key) const {
+std::optional<std::chrono::year_month_day> Notes::date(std::string_view key) const {
   return read_if_noted<std::chrono::year_month_day>(*this, key, read_date);
 }
 
@@ -83,31 +86,54 @@ Notes notes_of(const Records& records, const Batch& batch) {
   });
 }
 
-std::map<std::string, Notes> all_notes(const Records& records) {
-  return told(records.path(), [&] {
+PackedNotes::PackedNotes(const Records& records) {
+  told(records.path(), [&] {
     SQLite::Statement find(records.database().connection(),
                            "SELECT batch, key, value FROM note ORDER BY batch, key");
-    std::map<std::string, Notes> notes;
-    auto of = notes.end();
-    while (find.executeStep()) {  // in the order of the table, so each comes last
-      std::string batch = find.getColumn(0).getString();
-      if (of == notes.end() || of->first != batch)
-        of = notes.emplace_hint(notes.end(), std::move(batch), Notes{});
-      auto& all = of->second.all;
-      all.emplace_hint(all.end(), find.getColumn(1).getString(),
-                       Noted{find.getColumn(2).getString(), {}});
+    while (find.executeStep()) {
+      const SQLite::Column batch = find.getColumn(0);
+      const SQLite::Column key = find.getColumn(1), value = find.getColumn(2);
+      if (batches_.empty() || batches_.back().id != batch.getText())
+        batches_.push_back({batch.getString(), rows_.size()});
+      const std::size_t begin = text_.size();
+      text_ += key.getText();
+      const std::size_t middle = text_.size();
+      text_ += value.getText();
+      rows_.push_back({begin, static_cast<std::uint32_t>(middle - begin),
+                       static_cast<std::uint32_t>(text_.size() - middle)});
     }
-    return notes;
   });
+}
+
+Notes PackedNotes::notes(std::size_t place) const {
+  const std::size_t begin = batches_[place].begin;
+  const std::size_t end = place + 1 < batches_.size() ? batches_[place + 1].begin : rows_.size();
+  Notes notes;
+  notes.all.reserve(end - begin);
+  for (std::size_t i = begin; i < end; ++i) {
+    const Row& row = rows_[i];
+    notes.all.emplace_hint(notes.all.end(), text_.substr(row.begin, row.key_length),
+                           Noted{text_.substr(row.begin + row.key_length, row.value_length), {}});
+  }
+  return notes;
 }
 
 std::map<std::string, Notes> piece_notes(const Records& records, const std::string& run) {
   return told(records.path(), [&] {
     SQLite::Statement find(records.database().connection(),
-                           "SELECT note.batch, key, value, noted_at FROM batch JOIN note "
-                           "ON note.batch = batch.id WHERE batch.run = ? AND +key IN ('tested', "
-                           "'held_back', 'ready_on', 'pieces.made', 'pieces.rejected')");
+                           "SELECT note.batch, key, value FROM batch JOIN note "
+                           "ON note.batch = batch.id WHERE batch.run = ? AND +key IN " +
+                               piece_keys);
     SQLite::bind(find, run);
+    return notes_in(find);
+  });
+}
+
+std::map<std::string, Notes> all_piece_notes(const Records& records) {
+  return told(records.path(), [&] {
+    SQLite::Statement find(
+        records.database().connection(),
+        "SELECT batch, key, value FROM note WHERE +key IN " + piece_keys + " ORDER BY batch, key");
     return notes_in(find);
   });
 }

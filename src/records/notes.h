@@ -4,11 +4,16 @@
 #include "units/quantity.h"
 #include "units/temperature.h"
 
+#include <boost/container/flat_map.hpp>
+
 #include <chrono>
+#include <cstddef>
 #include <cstdint>
+#include <functional>
 #include <map>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace brimwright::records {
@@ -25,23 +30,49 @@ struct Noted {
 /// where nothing is noted; what is there was checked when it was noted.
 class Notes {
  public:
-  std::optional<std::string> text(const std::string& key) const;
-  std::optional<Mass> mass(const std::string& key) const;
-  std::optional<Volume> volume(const std::string& key) const;
-  std::optional<Temperature> temperature(const std::string& key) const;
-  std::optional<std::chrono::seconds> minutes(const std::string& key) const;
-  std::optional<std::int64_t> count(const std::string& key) const;
-  std::optional<Length> length(const std::string& key) const;  // below 0 too
-  std::optional<std::chrono::year_month_day> date(const std::string& key) const;
+  std::optional<std::string> text(std::string_view key) const;
+  std::optional<Mass> mass(std::string_view key) const;
+  std::optional<Volume> volume(std::string_view key) const;
+  std::optional<Temperature> temperature(std::string_view key) const;
+  std::optional<std::chrono::seconds> minutes(std::string_view key) const;
+  std::optional<std::int64_t> count(std::string_view key) const;
+  std::optional<Length> length(std::string_view key) const;  // below 0 too
+  std::optional<std::chrono::year_month_day> date(std::string_view key) const;
 
-  std::map<std::string, Noted> all = {};
+  boost::container::flat_map<std::string, Noted, std::less<>> all = {};
 };
 
 Notes notes_of(const Records& records, const Batch& batch);
-/// Of every batch that has any, by its id; without the moments they were noted at.
-std::map<std::string, Notes> all_notes(const Records& records);
-/// Of the batches of one run no more than how many pieces there are and whether they are for sale.
+/// Those of every batch that has any, packed, as all of them together are a lot: by places, from 0,
+/// in the order of the batches' ids. May be looked into by several threads at once.
+class PackedNotes {
+ public:
+  explicit PackedNotes(const Records& records);
+
+  std::size_t size() const { return batches_.size(); }
+  const std::string& batch(std::size_t place) const { return batches_[place].id; }
+  /// Without the moments they were noted at.
+  Notes notes(std::size_t place) const;
+
+ private:
+  struct Row {
+    std::size_t begin;  // of the key in the text, and of the value after it
+    std::uint32_t key_length, value_length;
+  };
+  struct Of {
+    std::string id;
+    std::size_t begin;  // its first row
+  };
+
+  std::string text_;
+  std::vector<Row> rows_;
+  std::vector<Of> batches_;
+};
+
+/// Of the batches of one run, or of every batch, no more than how many pieces there are and whether
+/// they are for sale.
 std::map<std::string, Notes> piece_notes(const Records& records, const std::string& run);
+std::map<std::string, Notes> all_piece_notes(const Records& records);
 
 /// By day.
 std::vector<Weighing> weighings_of(const Records& records, const Batch& batch);

@@ -8,13 +8,12 @@
 namespace brimwright::records {
 namespace {
 
-std::vector<PouredFrom> found(const Records& records, const std::string& which,
-                              const std::string& id) {
+template <class... Ids>
+std::vector<PouredFrom> found(const Records& records, const std::string& rest, const Ids&... ids) {
   return told(records.path(), [&] {
-    SQLite::Statement find(
-        records.database().connection(),
-        "SELECT batch, base, place, takes FROM poured_from WHERE " + which + " = ? ORDER BY place");
-    SQLite::bind(find, id);
+    SQLite::Statement find(records.database().connection(),
+                           "SELECT batch, base, place, takes FROM poured_from " + rest);
+    if constexpr (sizeof...(ids) > 0) SQLite::bind(find, ids...);
     std::vector<PouredFrom> all;
     while (find.executeStep())
       all.push_back({find.getColumn(0).getString(), find.getColumn(1).getString(),
@@ -36,13 +35,17 @@ void pour_from(Records& records, const PouredFrom& poured) {
 }
 
 std::optional<PouredFrom> poured_from(const Records& records, const std::string& batch) {
-  auto all = found(records, "batch", batch);
+  auto all = found(records, "WHERE batch = ?", batch);
   if (all.empty()) return std::nullopt;
   return std::move(all.front());
 }
 
 std::vector<PouredFrom> poured_of(const Records& records, const std::string& base) {
-  return found(records, "base", base);
+  return found(records, "WHERE base = ? ORDER BY place", base);
+}
+
+std::vector<PouredFrom> all_poured(const Records& records) {
+  return found(records, "ORDER BY base, place");
 }
 
 std::set<std::string> all_bases(const Records& records) {

@@ -26,6 +26,8 @@ void pour_from(Records& records, const PouredFrom& poured);
 std::optional<PouredFrom> poured_from(const Records& records, const std::string& batch);
 /// All that were poured from `base`, in their order.
 std::vector<PouredFrom> poured_of(const Records& records, const std::string& base);
+/// All that were poured from any, those of a base together and in their order.
+std::vector<PouredFrom> all_poured(const Records& records);
 /// The ids of all that anything was poured from.
 std::set<std::string> all_bases(const Records& records);
 /// What a batch has of all that was poured from its base, 0 to 1.

@@ -1,10 +1,15 @@
+#include "geometry/surface/parallel.h"
 #include "reports/json_document.h"
 #include "reports/json_numbers.h"
 #include "reports/learned_report.h"
 
 #include <nlohmann/json.hpp>
 
+#include <cstddef>
+#include <optional>
 #include <type_traits>
+#include <utility>
+#include <vector>
 
 namespace brimwright::reports {
 namespace {
@@ -84,15 +89,26 @@ Json effect_json(const Effect& effect) {
           {"then", number_of(effect.then).number}};
 }
 
+/// A line for each batch, of which there may be tens of thousands.
+LongList values_of(const Figure& figure) {
+  LongList values("values");
+  Json entry = {{"batch", ""}, {"date", ""}, {"value", 0}};
+  Json &batch = entry["batch"], &date = entry["date"], &number = entry["value"];
+  for (const BatchValue& value : figure.values) {
+    batch = value.code;
+    date = day_text(value.date);
+    number = number_of(value.value).number;
+    values.put(entry);
+  }
+  return values;
+}
+
+/// Its values are a list of their own.
 Json figure_json(const NamedFigure& named) {
   const Figure& figure = named.figure;
   const auto* interval = std::get_if<Interval>(&figure.spread.is);
-  Json values = Json::array(), effects = Json::array();
+  Json effects = Json::array();
   for (const Effect& effect : named.effects) effects.push_back(effect_json(effect));
-  for (const BatchValue& value : figure.values)
-    values.push_back({{"batch", value.code},
-                      {"date", day_text(value.date)},
-                      {"value", number_of(value.value).number}});
   Json json = {
       {"name", named.name},
       {"words", figure_words(figure.id)},
@@ -105,16 +121,25 @@ Json figure_json(const NamedFigure& named) {
       {"standing", name_of(figure.standing)},
       {"in_file", place_json(named.in)},
       {"with_it", effects},
-      {"values", values}};
+      {"values", nullptr}};
   if (!named.no_plan.empty()) json["no_plan_with_it"] = named.no_plan;
   return json;
+}
+
+LongList figures_of(const LearnedReport& report) {
+  std::vector<std::optional<LongList>> values(report.figures.size());
+  geometry::in_parallel(values.size(),
+                        [&](std::size_t i) { values[i] = values_of(report.figures[i].figure); });
+  LongList figures("figures");
+  for (std::size_t i = 0; i < values.size(); ++i)
+    figures.put(figure_json(report.figures[i]), {*std::move(values[i])});
+  return figures;
 }
 
 }  // namespace
 
 std::string learned_json(const LearnedReport& report) {
-  Json figures = Json::array(), untold = Json::array(), contradictions = Json::array();
-  for (const NamedFigure& named : report.figures) figures.push_back(figure_json(named));
+  Json untold = Json::array(), contradictions = Json::array();
   for (const Untold& one : report.untold)
     untold.push_back({{"name", figure_name(one.id)},
                       {"words", figure_words(one.id)},
@@ -129,9 +154,10 @@ std::string learned_json(const LearnedReport& report) {
                         {"batches", report.batches},
                         {"left_out", report.earlier},
                         {"years", report.years},
-                        {"figures", figures},
+                        {"figures", nullptr},
                         {"untold", untold},
-                        {"contradictions", contradictions}});
+                        {"contradictions", contradictions}},
+                       {figures_of(report)});
 }
 
 }  // namespace brimwright::reports

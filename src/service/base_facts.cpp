@@ -3,26 +3,16 @@
 #include "service/on_scales.h"
 #include "units/reading.h"
 
-#include <nlohmann/json.hpp>
-
 #include <algorithm>
 #include <optional>
 
 namespace brimwright::service {
 namespace {
 
-using Json = nlohmann::json;
 using namespace learning;
 
-Json batch_in(const Json& plan, std::int64_t number) {
-  for (const Json& batch : plan.at("batches"))
-    for (const Json& its : batch.at("numbers"))
-      if (its == number) return batch;
-  return {};
-}
-
 /// What belongs to each line is there as often as there are lines, what stays in the pot once.
-BaseFacts planned(const std::vector<const BatchFacts*>& lines, const Json& batch) {
+BaseFacts base_of(const std::vector<const BatchFacts*>& lines, Mass lost) {
   BaseFacts base = *lines.front()->base;
   base.is_elsewhere = false;
   base.moulds.clear();
@@ -33,7 +23,7 @@ BaseFacts planned(const std::vector<const BatchFacts*>& lines, const Json& batch
     base.test_piece_planned += line->base->test_piece_planned;
     base.moulds.insert(base.moulds.end(), line->base->moulds.begin(), line->base->moulds.end());
   }
-  base.lost_planned = batch.at("pour").at("lost_g").get<double>() * gram;
+  base.lost_planned = lost;
   return base;
 }
 
@@ -46,14 +36,13 @@ std::optional<Density> cup_of(const records::Notes& notes) {
 
 }  // namespace
 
-BatchFacts facts_of_base(const records::Records& records, const records::Batch& base,
+BatchFacts facts_of_base(const records::Batch& base, const PlannedBase& planned,
                          const records::Notes& notes, const std::vector<const BatchFacts*>& lines) {
-  const Json batch = batch_in(Json::parse(records::plan_of(records, base)), base.number);
   BatchFacts facts;
   facts.code = base.code;
   facts.date = read_date(base.begun_on, {});
   facts.run = base.run_name;
-  BaseFacts& its = facts.base.emplace(planned(lines, batch));
+  BaseFacts& its = facts.base.emplace(base_of(lines, planned.lost));
   its.made = notes.mass("base.made");
   its.left_over = notes.mass("base.left_over");
   its.lost_altogether = notes.mass("base.on_tools");
@@ -61,7 +50,8 @@ BatchFacts facts_of_base(const records::Records& records, const records::Batch& 
   its.in_jugs = notes.mass("base.in_jugs");
   its.cup = cup_of(notes);
   if (is_any_weighed(notes))
-    if (const auto weighed = on_scales(batch, notes).base) its.on_scales = weighed->on_scales;
+    if (const auto weighed = on_scales(planned.scales, notes).base)
+      its.on_scales = weighed->on_scales;
   return facts;
 }
 

@@ -8,6 +8,7 @@
 
 #include <cmath>
 #include <cstddef>
+#include <cstdint>
 #include <type_traits>
 #include <utility>
 
@@ -63,14 +64,21 @@ bool put_topping(planning::Run& run, Volume each) {
   return share <= 100 * percent;
 }
 
-/// False where it changes no weight.
-bool put(planning::Run& run, const Writing& writing, std::size_t batches) {
+/// What of a plan a figure changes. Losses that are weighed change nothing that is measured: but
+/// for that at a bag change, which measuring holds against the bag.
+enum class Changes : std::uint8_t { nothing, weights, measures };
+
+Changes put(planning::Run& run, const Writing& writing, std::size_t batches) {
   const Value value = as_written(writing.value);
   return std::visit(
       [&](const auto& at) {
         using At = std::decay_t<decltype(at)>;
         if constexpr (std::is_same_v<At, StudioLoss>) {
           put_loss(run, at.loss, value);
+          return at.loss == LossOf::bag_changes ? Changes::measures : Changes::weights;
+        } else if constexpr (std::is_same_v<At, DecorationLoss>) {
+          put_decoration(run, at, value);
+          return Changes::weights;
         } else if constexpr (std::is_same_v<At, FormulaDensity>) {
           run.pour.formula.measured_density = std::get<Density>(value);
         } else if constexpr (std::is_same_v<At, FormulaCureLoss>) {
@@ -79,19 +87,17 @@ bool put(planning::Run& run, const Writing& writing, std::size_t batches) {
           auto& mould = run.pour.mould;
           const double factor = std::get<Factor>(value).factor / moulds::poured_factor(mould);
           mould.curve = mould.curve.holding(factor);
-        } else if constexpr (std::is_same_v<At, DecorationLoss>) {
-          put_decoration(run, at, value);
         } else if constexpr (std::is_same_v<At, RunTopping>) {
-          return put_topping(run, std::get<Volume>(writing.value));
+          if (!put_topping(run, std::get<Volume>(writing.value))) return Changes::nothing;
         } else if constexpr (std::is_same_v<At, TipCorrection>) {
-          if (!run.pipe || !run.pipe->beads) return false;
+          if (!run.pipe || !run.pipe->beads) return Changes::nothing;
           run.pipe->beads->tip.hand =
               planning::HandCorrection{.correction = std::get<Factor>(value).factor,
                                        .trials = static_cast<std::int64_t>(batches)};
         } else {
-          return false;
+          return Changes::nothing;
         }
-        return true;
+        return Changes::measures;
       },
       writing.at);
 }
@@ -125,13 +131,17 @@ std::vector<reports::Effect> between(const planning::Plan& now, const planning::
 
 }  // namespace
 
-void tell_effects(reports::NamedFigure& named, const planning::Run& run, const planning::Plan& plan,
+void tell_effects(reports::NamedFigure& named, const planning::Run& run,
+                  const planning::Measured& measured, const planning::Plan& plan,
                   const Caller& caller) {
   if (!named.figure.writes) return;
   planning::Run with_it = run;
-  if (!put(with_it, *named.figure.writes, named.figure.values.size())) return;
+  const Changes changes = put(with_it, *named.figure.writes, named.figure.values.size());
+  if (changes == Changes::nothing) return;
   try {
-    named.effects = between(plan, gated_plan(with_it, measured_run(with_it, caller)));
+    named.effects = between(plan, changes == Changes::weights
+                                      ? gated_plan(with_it, measured)
+                                      : gated_plan(with_it, measured_run(with_it, caller)));
   } catch (const UserError& error) {
     named.no_plan = error.parts().problem;
   }

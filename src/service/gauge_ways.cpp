@@ -39,7 +39,7 @@ Poured poured_into(const std::string& file, const std::string& mould,
   const auto records = records::Records::in(folder_of(batches_of));
   if (!records) return poured;
   RenamedFiles renamed(*records, folder_of(batches_of), {file});
-  poured.facts = learned_batches(*records, nullptr, &renamed).facts;
+  poured.facts = learned_batches(kept_batches(*records), nullptr, &renamed).facts;
   for (const auto& batch : poured.facts)
     if (batch.base)
       for (const auto& filled : batch.base->moulds)

@@ -1,8 +1,10 @@
 #include "service/learned_batches.h"
 
 #include "geometry/surface/parallel.h"
+#include "records/notes.h"
 #include "records/plans.h"
 #include "records/poured_from.h"
+#include "records/weighing.h"
 #include "service/base_facts.h"
 #include "service/noted_facts.h"
 #include "units/reading.h"
@@ -11,8 +13,9 @@
 #include <cmath>
 #include <iterator>
 #include <map>
+#include <optional>
+#include <string_view>
 #include <tuple>
-#include <unordered_map>
 #include <utility>
 
 namespace brimwright::service {
@@ -90,92 +93,145 @@ bool set_apart(BatchFacts& facts, const PlannedFacts& plan, const Identities& id
   return is_other;
 }
 
-/// By their hashes.
-using Plans = std::unordered_map<std::string, std::shared_ptr<const PlannedFacts>>;
+/// What one plan says, of a run or of a base that was mixed for several.
+struct ReadPlan {
+  std::shared_ptr<const PlannedFacts> run = {};
+  std::vector<PlannedBase> bases = {};
+};
 
-Plans plans_in(const records::Records& records) {
-  const auto packed = records::packed_plans(records);
-  std::vector<std::shared_ptr<const PlannedFacts>> read(packed.size());
-  geometry::in_parallel(packed.size(), [&](std::size_t i) {
-    read[i] = planned_facts(records::unpacked(packed[i], records));
-  });
-  Plans plans;
-  for (std::size_t i = 0; i < packed.size(); ++i) plans[packed[i].hash] = std::move(read[i]);
-  return plans;
+ReadPlan read_plan(const std::string& answer) {
+  ReadPlan plan{.run = planned_facts(answer)};
+  if (!plan.run) plan.bases = planned_bases(answer);
+  return plan;
 }
 
-template <class Of>
-const Of& of_batch(const std::map<std::string, Of>& all, const records::Batch& batch) {
-  static const Of none;
-  const auto found = all.find(batch.id);
-  return found == all.end() ? none : found->second;
-}
+/// What the records hold of batches. One thread reads it while others unpack plans.
+class Reading {
+ public:
+  explicit Reading(const records::Records& records) : records_(records) {
+    const auto packed = records::packed_plans(records);
+    std::vector<ReadPlan> unpacked(packed.size());
+    geometry::in_parallel(packed.size() + 1, [&](std::size_t part) {
+      if (part > 0) {
+        unpacked[part - 1] = read_plan(records::unpacked(packed[part - 1], records));
+        return;
+      }
+      batches_ = records::batches(records);
+      notes_.emplace(records);
+      weighings_ = records::all_weighings(records);
+      poured_ = records::all_poured(records);
+    });
+    for (std::size_t i = 0; i < packed.size(); ++i) plans_[packed[i].hash] = std::move(unpacked[i]);
+    for (std::size_t i = 0; i < notes_->size(); ++i) places_of_notes_[notes_->batch(i)] = i;
+  }
 
-/// The lines of each base, by places in `facts`, whose ids are `ids`.
-std::map<std::string, std::vector<std::size_t>> lines_by_base(
-    const std::vector<const std::string*>& ids, const records::Records& records) {
-  std::map<std::string, std::string> base_of;
-  for (const std::string& base : records::all_bases(records))
-    for (const auto& poured : records::poured_of(records, base)) base_of[poured.batch] = base;
-  std::map<std::string, std::vector<std::size_t>> lines;
-  if (base_of.empty()) return lines;
-  for (std::size_t i = 0; i < ids.size(); ++i)
-    if (const auto at = base_of.find(*ids[i]); at != base_of.end()) lines[at->second].push_back(i);
-  return lines;
-}
+  KeptBatches kept() const {
+    KeptBatches kept{records_};
+    for (const records::Batch& batch : batches_) {
+      const auto& plan = plan_of(batch).run;
+      if (!plan) continue;
+      kept.plans.push_back(plan);
+      kept.batches.push_back(batch);
+    }
+    kept.facts = facts_of(kept);
+    if (!poured_.empty()) kept.bases = bases_of(kept);
+    return kept;
+  }
+
+ private:
+  const ReadPlan& plan_of(const records::Batch& batch) const {
+    const auto found = plans_.find(batch.plan);
+    if (found == plans_.end()) (void)records::plan_of(records_, batch);  // which says so
+    return found->second;
+  }
+
+  records::Notes notes_of(const std::string& batch) const {
+    const auto at = places_of_notes_.find(batch);
+    return at == places_of_notes_.end() ? records::Notes() : notes_->notes(at->second);
+  }
+
+  std::vector<BatchFacts> facts_of(const KeptBatches& kept) const {
+    static const std::vector<records::Weighing> none;
+    std::vector<BatchFacts> facts(kept.batches.size());
+    constexpr std::size_t stretch = 256;
+    geometry::in_parallel((facts.size() + stretch - 1) / stretch, [&](std::size_t part) {
+      const std::size_t end = std::min(facts.size(), (part + 1) * stretch);
+      for (std::size_t i = part * stretch; i < end; ++i) {
+        const records::Batch& batch = kept.batches[i];
+        const auto weighed = weighings_.find(batch.id);
+        facts[i] = facts_of_batch(batch, *kept.plans[i], notes_of(batch.id),
+                                  weighed == weighings_.end() ? none : weighed->second);
+      }
+    });
+    return facts;
+  }
+
+  /// By their lines, of which each has one.
+  std::vector<KeptBase> bases_of(const KeptBatches& kept) const {
+    std::unordered_map<std::string_view, std::size_t> places;
+    for (std::size_t i = 0; i < kept.batches.size(); ++i) places[kept.batches[i].id] = i;
+    std::map<std::string_view, std::vector<std::size_t>> lines;
+    for (const records::PouredFrom& poured : poured_)
+      if (const auto at = places.find(poured.batch); at != places.end())
+        lines[poured.base].push_back(at->second);
+    std::vector<KeptBase> bases;
+    for (const records::Batch& batch : batches_) {
+      const auto its = lines.find(batch.id);
+      if (its == lines.end()) continue;
+      std::sort(its->second.begin(), its->second.end());
+      for (const PlannedBase& planned : plan_of(batch).bases)
+        if (std::find(planned.numbers.begin(), planned.numbers.end(), batch.number) !=
+            planned.numbers.end())
+          bases.push_back({batch, planned, notes_of(batch.id), its->second});
+    }
+    return bases;
+  }
+
+  const records::Records& records_;
+  std::unordered_map<std::string, ReadPlan> plans_;  // by the hashes of their documents
+  std::vector<records::Batch> batches_;
+  std::optional<records::PackedNotes> notes_;
+  std::unordered_map<std::string_view, std::size_t> places_of_notes_;
+  std::map<std::string, std::vector<records::Weighing>> weighings_;
+  std::vector<records::PouredFrom> poured_;
+};
 
 /// A base that was mixed for several is told of once, and not with what was poured from it.
-void add_bases(std::vector<BatchFacts>& facts, const std::vector<const std::string*>& ids,
-               const records::Records& records,
-               const std::map<std::string, records::Notes>& notes) {
+void add_bases(KeptBatches& kept) {
   std::vector<BatchFacts> bases;
-  for (const auto& [id, places] : lines_by_base(ids, records)) {
-    const auto base = records::batch_of_id(records, id);
+  for (const KeptBase& base : kept.bases) {
     std::vector<const BatchFacts*> lines;
-    for (const std::size_t i : places)
-      if (facts[i].base) lines.push_back(&facts[i]);
-    if (!base || lines.empty()) continue;
-    bases.push_back(facts_of_base(records, *base, of_batch(notes, *base), lines));
-    for (const std::size_t i : places)
-      if (facts[i].base) facts[i].base->is_elsewhere = true;
+    for (const std::size_t i : base.lines)
+      if (kept.facts[i].base) lines.push_back(&kept.facts[i]);
+    if (lines.empty()) continue;
+    bases.push_back(facts_of_base(base.batch, base.planned, base.notes, lines));
+    for (const std::size_t i : base.lines)
+      if (kept.facts[i].base) kept.facts[i].base->is_elsewhere = true;
   }
   if (bases.empty()) return;
-  std::move(bases.begin(), bases.end(), std::back_inserter(facts));
-  std::stable_sort(facts.begin(), facts.end(), [](const BatchFacts& a, const BatchFacts& b) {
-    return std::tie(a.date, a.code) < std::tie(b.date, b.code);
-  });
+  std::move(bases.begin(), bases.end(), std::back_inserter(kept.facts));
+  std::stable_sort(kept.facts.begin(), kept.facts.end(),
+                   [](const BatchFacts& a, const BatchFacts& b) {
+                     return std::tie(a.date, a.code) < std::tie(b.date, b.code);
+                   });
 }
 
 }  // namespace
 
-LearnedBatches learned_batches(const records::Records& records, const PlannedFacts* today,
-                               RenamedFiles* renamed) {
-  const auto batches = records::batches(records);
-  const auto notes = records::all_notes(records);
-  const auto weighings = records::all_weighings(records);
-  const Plans plans = plans_in(records);
+KeptBatches kept_batches(const records::Records& records) { return Reading(records).kept(); }
+
+LearnedBatches learned_batches(KeptBatches kept, const PlannedFacts* today, RenamedFiles* renamed) {
   Identities identities;
-  LearnedBatches learned;
-  std::vector<const PlannedFacts*> plan_of;
-  std::vector<const std::string*> ids;
-  learned.facts.reserve(batches.size());
-  for (const records::Batch& batch : batches) {
-    const auto found = plans.find(batch.plan);
-    if (found == plans.end()) (void)records::plan_of(records, batch);  // which says so
-    const PlannedFacts* const plan = found->second.get();
-    if (plan == nullptr) continue;
-    learned.facts.push_back(
-        facts_of_batch(batch, *plan, of_batch(notes, batch), of_batch(weighings, batch)));
-    if (renamed != nullptr) call_as_today(learned.facts.back(), batch, *renamed);
-    plan_of.push_back(plan);
-    ids.push_back(&batch.id);
-    identify(identities, *plan, learned.facts.back());
+  for (std::size_t i = 0; i < kept.batches.size(); ++i) {
+    if (renamed != nullptr) call_as_today(kept.facts[i], kept.batches[i], *renamed);
+    identify(identities, *kept.plans[i], kept.facts[i]);
   }
   if (today != nullptr) identify(identities, *today);
-  for (std::size_t i = 0; i < learned.facts.size(); ++i)
-    learned.earlier += set_apart(learned.facts[i], *plan_of[i], identities) ? 1 : 0;
-  add_bases(learned.facts, ids, records, notes);
-  return learned;
+  std::size_t earlier = 0;
+  for (std::size_t i = 0; i < kept.batches.size(); ++i)
+    earlier += set_apart(kept.facts[i], *kept.plans[i], identities) ? 1 : 0;
+  add_bases(kept);
+  return {std::move(kept.facts), earlier};
 }
 
 }  // namespace brimwright::service

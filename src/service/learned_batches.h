@@ -8,9 +8,30 @@
 #include "service/renamed_files.h"
 
 #include <cstddef>
+#include <memory>
 #include <vector>
 
 namespace brimwright::service {
+
+/// A base that was mixed for several of them.
+struct KeptBase {
+  records::Batch batch;
+  PlannedBase planned;
+  records::Notes notes;
+  std::vector<std::size_t> lines;  // what was poured from it, by places among the batches
+};
+
+/// What records hold of batches, read: in the order of their making, and of each its plan. Those
+/// whose plans kept no assumptions yet are left out.
+struct KeptBatches {
+  const records::Records& records;  // which outlives this
+  std::vector<records::Batch> batches = {};
+  std::vector<std::shared_ptr<const PlannedFacts>> plans = {};
+  std::vector<learning::BatchFacts> facts = {};
+  std::vector<KeptBase> bases = {};
+};
+
+KeptBatches kept_batches(const records::Records& records);
 
 /// Facts of batches, and whether they are of what bears its names today.
 struct LearnedBatches {
@@ -19,10 +40,10 @@ struct LearnedBatches {
                             // they tell nothing of today's
 };
 
-/// All batches of `records`, in the order of their making. What bears a name is
-/// what `today` has by it; without that, what the last batch had. A file that was `renamed` since
-/// is told of by the name that it has today.
-LearnedBatches learned_batches(const records::Records& records, const PlannedFacts* today,
+/// All batches, in the order of their making. What bears a name is what `today` has by it; without
+/// that, what the last batch had. A file that was `renamed` since is told of by the name that it
+/// has today.
+LearnedBatches learned_batches(KeptBatches kept, const PlannedFacts* today,
                                RenamedFiles* renamed = nullptr);
 
 }  // namespace brimwright::service

@@ -1,5 +1,6 @@
 #include "service/learning.h"
 
+#include "geometry/surface/parallel.h"
 #include "learning/learned.h"
 #include "records/records.h"
 #include "reports/learned_report.h"
@@ -16,7 +17,9 @@
 
 #include <algorithm>
 #include <filesystem>
+#include <future>
 #include <map>
+#include <mutex>
 #include <utility>
 
 namespace brimwright::service {
@@ -40,6 +43,7 @@ struct Today {
   FigureFiles files;
   std::string name;
   std::optional<planning::Run> run = {};
+  std::optional<planning::Measured> measured = {};
   std::optional<planning::Plan> plan = {};
   std::shared_ptr<const PlannedFacts> planned = {};
   std::optional<learning::BatchFacts> facts = {};
@@ -51,7 +55,8 @@ Today today_of(const LearnRequest& request, const UserTerms& terms, const moulds
   const std::optional<std::string> none;
   Today today{.files = {}, .name = {}};
   today.run = told_run({request.file, none, none}, terms, library, caller);
-  today.plan = gated_plan(*today.run, measured_run(*today.run, caller));
+  today.measured = measured_run(*today.run, caller);
+  today.plan = gated_plan(*today.run, *today.measured);
   today.files = figure_files(*today.run, library);
   today.name = today.run->name;
   today.planned = planned_facts(reports::plan_json(*today.run, *today.plan));
@@ -174,38 +179,89 @@ std::vector<std::string> named_in(const Today& today) {
   return files;
 }
 
+/// Of the figures that are suggested: the run is planned once more for each.
+void tell_all_effects(std::vector<reports::NamedFigure>& figures, const Today& today,
+                      const Caller& caller) {
+  std::mutex one_at_a_time;
+  Caller quiet{.memory = caller.memory};
+  if (caller.progress)
+    quiet.progress = [&](double part) {
+      const std::scoped_lock alone(one_at_a_time);
+      caller.progress(part);
+    };
+  geometry::in_parallel(figures.size(), [&](std::size_t i) {
+    if (figures[i].figure.standing == learning::Standing::suggested)
+      tell_effects(figures[i], *today.run, *today.measured, *today.plan, quiet);
+  });
+}
+
+/// The records beside a file and what they hold, read by another thread while the run is planned.
+class ReadingRecords {
+ public:
+  explicit ReadingRecords(const LearnRequest& request)
+      : folder_(folder_of(request.file)),
+        kept_(
+            std::async(geometry::things_at_once() > 1 ? std::launch::async : std::launch::deferred,
+                       [this] { return kept(); })) {}
+  ~ReadingRecords() {
+    if (kept_.valid()) kept_.wait();
+  }
+  ReadingRecords(const ReadingRecords&) = delete;
+  ReadingRecords& operator=(const ReadingRecords&) = delete;
+
+  /// Nothing where there are no records. UserError where they cannot be read.
+  std::optional<KeptBatches> found() { return kept_.get(); }
+
+ private:
+  std::optional<KeptBatches> kept() {
+    records_ = records::Records::in(folder_);
+    if (!records_) return std::nullopt;
+    return kept_batches(*records_);
+  }
+
+  std::string folder_;
+  std::optional<records::Records> records_;
+  std::future<std::optional<KeptBatches>> kept_;
+};
+
+std::vector<int> years_of(const std::vector<learning::BatchFacts>& facts) {
+  std::vector<int> years;
+  for (const auto& batch : facts)
+    if (const int year(batch.date.year()); years.empty() || years.back() < year)
+      years.push_back(year);
+  return years;
+}
+
 reports::LearnedReport report_of(const LearnRequest& request, const Today& today,
-                                 const moulds::Library& library, const Caller& caller) {
-  const auto records = records::Records::in(folder_of(request.file));
-  if (!records)
+                                 ReadingRecords& reading, const moulds::Library& library,
+                                 const Caller& caller) {
+  auto kept = reading.found();
+  if (!kept)
     throw UserError({request.file, ""}, "has no records beside it, so there are no batches yet",
                     "begin a batch with note, and note what happens to it");
-  RenamedFiles renamed(*records, folder_of(request.file), named_in(today));
-  const LearnedBatches batches = learned_batches(*records, today.planned.get(), &renamed);
-  const learning::Learned learned = learning::learned_from(batches.facts, used_today(today));
+  RenamedFiles renamed(kept->records, folder_of(request.file), named_in(today));
+  const LearnedBatches batches = learned_batches(*std::move(kept), today.planned.get(), &renamed);
+  learning::Learned learned = learning::learned_from(batches.facts, used_today(today));
   reports::LearnedReport report{.source = request.file,
                                 .run = today.name,
                                 .batches = batches.facts.size(),
                                 .earlier = batches.earlier,
-                                .years = {},
+                                .years = years_of(batches.facts),
                                 .figures = {},
                                 .untold = {},
-                                .contradictions = learned.contradictions};
-  for (const auto& batch : batches.facts)
-    if (const int year(batch.date.year()); report.years.empty() || report.years.back() < year)
-      report.years.push_back(year);
-  for (const learning::Figure& figure : learned.figures)
+                                .contradictions = std::move(learned.contradictions)};
+  for (learning::Figure& figure : learned.figures)
     if (is_of(figure.id, today) && !is_earlier(figure.id))
-      report.figures.push_back({reports::figure_name(figure.id), figure});
-  for (const learning::Untold& untold : learned.untold)
-    if (is_of(untold.id, today) && !is_earlier(untold.id)) report.untold.push_back(untold);
+      report.figures.push_back({reports::figure_name(figure.id), std::move(figure)});
+  for (learning::Untold& untold : learned.untold)
+    if (is_of(untold.id, today) && !is_earlier(untold.id))
+      report.untold.push_back(std::move(untold));
   tell_names_apart(report.figures);
   for (auto& named : report.figures) {
     named.in = stands_in(named.name, named.figure, today.files, library);
     if (today.run && named.in.file.empty()) named.figure.standing = learning::Standing::nowhere;
-    const bool is_asked = named.figure.standing == learning::Standing::suggested;
-    if (is_asked && today.run) tell_effects(named, *today.run, *today.plan, caller);
   }
+  if (today.run) tell_all_effects(report.figures, today, caller);
   return report;
 }
 
@@ -224,8 +280,8 @@ const reports::NamedFigure& figure_called(const std::string& name,
 }
 
 Reply taking(const LearnRequest& request, const UserTerms& terms, const Today& today,
-             const moulds::Library& library, const Caller& caller) {
-  const reports::LearnedReport report = report_of(request, today, library, caller);
+             ReadingRecords& reading, const moulds::Library& library, const Caller& caller) {
+  const reports::LearnedReport report = report_of(request, today, reading, library, caller);
   const auto& named = figure_called(*request.take, report, terms);
   if (named.figure.standing == learning::Standing::too_few)
     throw UserError(terms.place("take"),
@@ -280,7 +336,7 @@ reports::YearReport year_of(const LearnRequest& request, const Today& today,
                             std::chrono::year year) {
   reports::YearReport report{.name = today.name, .year = year, .batches = {}, .told = {}};
   if (const auto records = records::Records::in(folder_of(request.file)))
-    report.batches = learned_batches(*records, nullptr).facts;
+    report.batches = learned_batches(kept_batches(*records), nullptr).facts;
   const bool is_of_run = today.facts.has_value();
   std::erase_if(report.batches, [&](const auto& batch) {
     return !is_in(batch.date, year) || (is_of_run && batch.run != today.facts->run);
@@ -318,10 +374,12 @@ Reply learned_for(const LearnRequest& request, const Request& asked, const mould
   MeasureMemory shapes;  // the run is planned once more for each figure, of which few change one
   Caller caller = asked_by;
   if (caller.memory == nullptr) caller.memory = &shapes;
+  if (request.undo)
+    return undoing(request, asked.terms, today_of(request, asked.terms, library, caller), library);
+  ReadingRecords reading(request);
   const Today today = today_of(request, asked.terms, library, caller);
-  if (request.take) return taking(request, asked.terms, today, library, caller);
-  if (request.undo) return undoing(request, asked.terms, today, library);
-  const reports::LearnedReport report = report_of(request, today, library, caller);
+  if (request.take) return taking(request, asked.terms, today, reading, library, caller);
+  const reports::LearnedReport report = report_of(request, today, reading, library, caller);
   Reply reply;
   reply.document = asked.form == Form::json ? reports::learned_json(report)
                                             : reports::learned_text(report, asked.terms);

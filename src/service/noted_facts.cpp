@@ -3,8 +3,6 @@
 #include "service/on_scales.h"
 #include "units/reading.h"
 
-#include <nlohmann/json.hpp>
-
 #include <algorithm>
 #include <chrono>
 #include <cstdint>
@@ -13,7 +11,6 @@
 
 namespace brimwright::service {
 
-using Json = nlohmann::json;
 using namespace learning;
 
 namespace {
@@ -119,22 +116,21 @@ void note_cure(CureFacts& cure, const std::vector<records::Weighing>& weighings,
 }
 
 /// What came of weighing otherwise than planned.
-void note_scales(BatchFacts& facts, const Json& batch, const BatchOnScales& scales) {
+void note_scales(BatchFacts& facts, const PlannedScales& planned, const BatchOnScales& scales) {
   if (scales.base) facts.base->on_scales = scales.base->on_scales;
   std::size_t topping = 0;
   for (std::size_t i = 0; i < scales.whippings.size(); ++i) {
-    const auto count = batch.at("pipe").at("whippings")[i].at("count").get<std::int64_t>();
-    for (std::int64_t n = 0; n < count && topping < facts.toppings.size(); ++n, ++topping)
+    for (std::int64_t n = 0; n < planned.whippings[i].count && topping < facts.toppings.size();
+         ++n, ++topping)
       if (scales.whippings[i]) facts.toppings[topping].on_scales = scales.whippings[i]->on_scales;
   }
   for (std::size_t i = 0; i < std::min(scales.melts.size(), facts.decorations.size()); ++i)
     facts.decorations[i].on_scales = scales.melts[i];
   if (!scales.base || !facts.cure) return;
-  const Mass planned = batch.at("pour").at("make_g").get<double>() * gram;
+  const Mass make = planned.base.make.value();
   auto& water = facts.cure->water;
   if (const auto& more_water = scales.base->more_water; more_water && water)
-    water =
-        Share::of_one((water->of_one() * planned + *more_water) / (planned + scales.base->more));
+    water = Share::of_one((water->of_one() * make + *more_water) / (make + scales.base->more));
   else
     water.reset();
 }
@@ -149,10 +145,7 @@ void note_facts(BatchFacts& facts, const PlannedFacts& plan, const PlannedBatch&
   note_toppings(facts.toppings, planned, notes);
   note_decorations(facts.decorations, notes);
   note_times(facts, planned, notes);
-  if (is_any_weighed(notes)) {
-    const Json batch = Json::parse(planned.text);
-    note_scales(facts, batch, on_scales(batch, notes));
-  }
+  if (is_any_weighed(notes)) note_scales(facts, planned.scales, on_scales(planned.scales, notes));
   if (!facts.cure) return;
   note_cure(*facts.cure, weighings, notes.date("base.made_on").value_or(facts.date));
   if (facts.cure->weighings.empty()) facts.cure.reset();

@@ -2,17 +2,14 @@
 
 #include "records/blanks.h"
 #include "reports/weigh_out.h"
-#include "units/reading.h"
-
-#include <nlohmann/json.hpp>
 
 #include <algorithm>
 #include <cmath>
+#include <cstddef>
 
 namespace brimwright::service {
 namespace {
 
-using Json = nlohmann::json;
 using Role = std::string;
 
 /// Of a batter's shares so much may stand elsewhere before its density is another: no more than
@@ -39,21 +36,11 @@ bool is_otherwise(const Rows& rows) {
 }
 
 /// As the scale shows it, which is what she weighs.
-Mass planned_of(const Json& row, std::int64_t times) {
-  if (times == 1) return read_mass(row.at("shown").get<std::string>(), {});
-  return static_cast<double>(times) * row.at("g").get<double>() * gram;
-}
-
-Rows rows_of(const Json& vessel, const records::Notes& notes) {
-  const auto times = vessel.value("times", std::int64_t{1});
+Rows rows_of(const PlannedVessel& vessel, const records::Notes& notes) {
   Rows rows;
-  for (const Json& json : vessel.at("rows")) {
-    const Mass planned = planned_of(json, times);
-    const std::string key =
-        std::string(records::weighed_prefix) + json.at("key").get<std::string>();
-    rows.push_back(
-        {json.at("role").get<std::string>(), planned, notes.mass(key).value_or(planned)});
-  }
+  rows.reserve(vessel.rows.size());
+  for (const PlannedRow& row : vessel.rows)
+    rows.push_back({row.role, row.planned, notes.mass(row.note).value_or(row.planned)});
   return rows;
 }
 
@@ -90,31 +77,34 @@ double water_in(const Rows& rows, Mass Row::*mass) {
 }
 
 /// A batter's own vessels, by what their keys begin with.
-bool is_of(const Json& vessel, const std::string& batter) {
-  const auto key = vessel.at("key").get<std::string>();
-  return key.starts_with(batter + ".") && key.find('.', batter.size() + 1) == std::string::npos;
+bool is_of(const PlannedVessel& vessel, const std::string& batter) {
+  return vessel.key.starts_with(batter + ".") &&
+         vessel.key.find('.', batter.size() + 1) == std::string::npos;
 }
 
 class Scales {
  public:
-  Scales(const Json& batch, const records::Notes& notes) : batch_(batch), notes_(notes) {
-    for (const Json& vessel : batch.at("weigh_out"))
-      if (vessel.at("vessel") == "lye_pot") pot_ = rows_of(vessel, notes);
+  Scales(const PlannedScales& batch, const records::Notes& notes)
+      : batch_(batch), vessels_(batch.weigh_out->vessels()), notes_(notes) {
+    for (const PlannedVessel& vessel : vessels_)
+      if (vessel.vessel == "lye_pot") pot_ = rows_of(vessel, notes);
     if (const auto lye = noted(std::string(records::topped_up_row))) top_up_pot(*lye);
   }
 
   /// `tally` is what the plan's answer has of it.
-  std::optional<BatterOnScales> batter(const std::string& key, const Json& tally) const {
+  std::optional<BatterOnScales> batter(const std::string& key, const PlannedTally& tally) const {
+    if (!is_any_noted(std::string(records::weighed_prefix) + key + ".") && !is_otherwise(pot_))
+      return std::nullopt;
     Rows rows;
     Mass from_pot;
     double times = 1;
     const bool is_lye_ahead = has_lye_ahead(key);
-    for (const Json& vessel : batch_.at("weigh_out")) {
-      if (!is_of(vessel, key) || vessel.at("vessel") == "layers") continue;
-      times = static_cast<double>(vessel.value("times", std::int64_t{1}));
+    for (const PlannedVessel& vessel : vessels_) {
+      if (!is_of(vessel, key) || vessel.vessel == "layers") continue;
+      times = static_cast<double>(vessel.times);
       Rows its = rows_of(vessel, notes_);
-      if (is_lye_ahead && vessel.at("vessel") == "lye") top_up(its);
-      if (vessel.at("vessel") == "lye") take_from_day_pot(its, key);
+      if (is_lye_ahead && vessel.vessel == "lye") top_up(its);
+      if (vessel.vessel == "lye") take_from_day_pot(its, key);
       for (const Row& row : its) {
         if (row.role == "lye_solution" && is_lye_ahead) continue;  // its own, weighed before
         if (row.role == "lye_solution") from_pot += row.planned;
@@ -128,8 +118,8 @@ class Scales {
 
   std::vector<std::optional<Mass>> melts() const {
     std::vector<std::optional<Mass>> all;
-    for (const Json& vessel : batch_.at("weigh_out")) {
-      if (vessel.at("vessel") != "melt") continue;
+    for (const PlannedVessel& vessel : vessels_) {
+      if (vessel.vessel != "melt") continue;
       const Rows rows = rows_of(vessel, notes_);
       Mass weighed;
       for (const Row& row : rows) weighed += row.weighed;
@@ -143,9 +133,14 @@ class Scales {
     return notes_.mass(std::string(records::weighed_prefix) + row);
   }
 
+  bool is_any_noted(const std::string& beginning) const {
+    const auto at = notes_.all.lower_bound(beginning);
+    return at != notes_.all.end() && at->first.starts_with(beginning);
+  }
+
   /// Water, to what it is noted to have weighed then.
   void top_up_pot(Mass lye) {
-    Row water{"water", batch_.at("lye_pot").at("lye_g").get<double>() * gram, lye};
+    Row water{"water", batch_.lye_pot.value(), lye};
     for (const Row& row : pot_) {
       water.planned -= row.planned;
       water.weighed -= row.weighed;
@@ -167,15 +162,16 @@ class Scales {
 
   bool has_lye_ahead(const std::string& key) const {
     const auto has = [&](const char* kind) {
-      return std::any_of(
-          batch_.at("weigh_out").begin(), batch_.at("weigh_out").end(),
-          [&](const Json& vessel) { return is_of(vessel, key) && vessel.at("vessel") == kind; });
+      return std::any_of(vessels_.begin(), vessels_.end(), [&](const PlannedVessel& vessel) {
+        return is_of(vessel, key) && vessel.vessel == kind;
+      });
     };
     return has("lye") && has("share");
   }
 
   /// Of whippings that are weighed together each may have had all that is more of them.
-  BatterOnScales found(const Rows& rows, Mass from_pot, double times, const Json& tally) const {
+  BatterOnScales found(const Rows& rows, Mass from_pot, double times,
+                       const PlannedTally& tally) const {
     Mass planned, more, water, unknown;
     for (const Row& row : rows) {
       planned += row.planned / times;
@@ -190,7 +186,7 @@ class Scales {
       row.planned = row.planned / times;
     }
     double off = moved(one);
-    const Mass make = tally.at("make_g").get<double>() * gram;
+    const Mass make = tally.make.value();
     if (from_pot > Mass{} && is_otherwise(pot_)) {
       const Mass lye = from_pot / times;
       off += lye / planned * moved(pot_);
@@ -206,12 +202,13 @@ class Scales {
     return batter;
   }
 
-  static bool may_hold_water(const Row& row, const Json& tally) {
-    if (row.role == "alkali") return !tally.value("solutions", Json::array()).empty();
+  static bool may_hold_water(const Row& row, const PlannedTally& tally) {
+    if (row.role == "alkali") return tally.has_solutions;
     return row.role == "additive" || row.role == "liquid";
   }
 
-  const Json& batch_;
+  const PlannedScales& batch_;
+  const std::vector<PlannedVessel>& vessels_;
   const records::Notes& notes_;
   Rows pot_ = {};
 };
@@ -219,20 +216,17 @@ class Scales {
 }  // namespace
 
 bool is_any_weighed(const records::Notes& notes) {
-  const auto at = notes.all.lower_bound(std::string(records::weighed_prefix));
+  const auto at = notes.all.lower_bound(records::weighed_prefix);
   return at != notes.all.end() && at->first.starts_with(records::weighed_prefix);
 }
 
-BatchOnScales on_scales(const Json& batch, const records::Notes& notes) {
+BatchOnScales on_scales(const PlannedScales& batch, const records::Notes& notes) {
   BatchOnScales found;
-  if (!batch.contains("weigh_out")) return found;
+  if (!batch.weigh_out) return found;
   const Scales scales(batch, notes);
-  found.base = scales.batter(reports::base_key(), batch.at("pour"));
-  if (batch.contains("pipe") && batch.at("pipe").is_object()) {
-    const Json& whippings = batch.at("pipe").at("whippings");
-    for (std::size_t i = 0; i < whippings.size(); ++i)
-      found.whippings.push_back(scales.batter(reports::whipping_key(i), whippings[i]));
-  }
+  found.base = scales.batter(reports::base_key(), batch.base);
+  for (std::size_t i = 0; i < batch.whippings.size(); ++i)
+    found.whippings.push_back(scales.batter(reports::whipping_key(i), batch.whippings[i]));
   found.melts = scales.melts();
   return found;
 }

@@ -2,14 +2,10 @@
 
 #include "learning/batch_facts.h"
 #include "records/notes.h"
+#include "service/planned_scales.h"
 #include "units/quantity.h"
 
-#include <nlohmann/json_fwd.hpp>
-
-#include <cstddef>
-#include <map>
 #include <optional>
-#include <string>
 #include <vector>
 
 namespace brimwright::service {
@@ -33,7 +29,6 @@ struct BatchOnScales {
 /// Whether any weight is noted.
 bool is_any_weighed(const records::Notes& notes);
 
-/// By `batch` of a plan's answer.
-BatchOnScales on_scales(const nlohmann::json& batch, const records::Notes& notes);
+BatchOnScales on_scales(const PlannedScales& batch, const records::Notes& notes);
 
 }  // namespace brimwright::service

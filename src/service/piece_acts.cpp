@@ -214,7 +214,7 @@ PiecesDone change_pieces(const StockRequest& request, Records& records,
 }
 
 std::vector<reports::Stock::Pieces> pieces_in(const Records& records, const std::string& day) {
-  const auto notes = records::all_notes(records);
+  const auto notes = records::all_piece_notes(records);
   const auto changed = records::changed_pieces(records);
   Cures cures(records);
   const auto bases = records::all_bases(records);

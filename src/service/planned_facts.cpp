@@ -6,6 +6,7 @@
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
+#include <string_view>
 #include <utility>
 
 namespace brimwright::service {
@@ -21,72 +22,38 @@ Density density_at(const Json& json, const char* key) {
 }
 Share share_at(const Json& json, const char* key) { return json.at(key).get<double>() * percent; }
 
-Json read(std::string_view part) { return Json::parse(part.begin(), part.end()); }
+using Part = JsonParts::Part;
 
-/// Of an object's members those of these keys, read.
-Json picked(std::string_view object, std::initializer_list<std::string_view> keys) {
-  Json found = Json::object();
-  each_member(object, [&](std::string_view key, std::string_view value) {
-    if (std::find(keys.begin(), keys.end(), key) != keys.end())
-      found[std::string(key)] = read(value);
-  });
-  return found;
-}
+Json read(const Part& part) { return Json::parse(part.text.begin(), part.text.end()); }
 
 /// A key that holds letters, digits and . _ - alone, as those of blanks do.
-std::string plain_text(std::string_view quoted) {
-  return std::string(quoted.substr(1, quoted.size() - 2));
+std::string plain_text(const Part& quoted) {
+  return std::string(quoted.text.substr(1, quoted.text.size() - 2));
 }
 
-/// A batch of the answer, as far as it is needed; to be made anew from `text` where more is.
+/// A batch of the answer, as far as it is needed.
 struct AnswerBatch {
-  std::string_view text;
   Json numbers, pieces, pour;
   std::vector<Json> whippings = {};
   std::vector<PlannedCup> cups = {};
   bool is_beside_base = false;
   std::vector<std::string> melts = {};  // keys of the blanks of what is melted
+  std::optional<Mass> lye_pot = {};
+  std::shared_ptr<const WeighOut> weigh_out = {};
 };
 
-std::vector<Json> whippings_in(std::string_view pipe) {
-  std::vector<Json> whippings;
-  each_member(pipe, [&](std::string_view key, std::string_view value) {
-    if (key == "whippings")
-      each_element(value, [&](std::string_view one) {
-        whippings.push_back(picked(one, {"count", "loads", "lost_g"}));
-      });
-  });
-  return whippings;
+PlannedTally tally_of(const Json& json) {
+  PlannedTally tally{.count = json.value("count", std::int64_t{1}),
+                     .has_solutions = !json.value("solutions", Json::array()).empty()};
+  if (json.contains("make_g")) tally.make = grams_at(json, "make_g");
+  return tally;
 }
 
-void read_blank(AnswerBatch& batch, std::string_view blank) {
-  std::string key;
-  PlannedCup cup;
-  bool is_cup = false;
-  each_member(blank, [&](std::string_view member, std::string_view value) {
-    if (member == "key") key = plain_text(value);
-    is_cup |= member == "cup_holds" || member == "cup_holds_key";
-    if (member == "cup_holds") cup.holds = read_volume(read(value).get<std::string>(), {});
-    if (member == "cup_holds_key") cup.holds_key = plain_text(value);
-  });
-  if (key.ends_with(".melted")) batch.melts.push_back(key);
-  if (!is_cup) return;
-  cup.key = std::move(key);
-  batch.cups.push_back(std::move(cup));
-}
-
-AnswerBatch batch_in(std::string_view text) {
-  AnswerBatch batch{.text = text, .numbers = {}, .pieces = {}, .pour = {}};
-  each_member(text, [&](std::string_view key, std::string_view value) {
-    if (key == "numbers") batch.numbers = read(value);
-    if (key == "pieces") batch.pieces = read(value);
-    if (key == "pour") batch.pour = picked(value, {"lost_g"});
-    if (key == "pipe" && value.front() == '{') batch.whippings = whippings_in(value);
-    batch.is_beside_base |= key == "beside_base";
-    if (key == "blanks")
-      each_element(value, [&](std::string_view blank) { read_blank(batch, blank); });
-  });
-  return batch;
+PlannedScales scales_of(const AnswerBatch& batch) {
+  PlannedScales scales{
+      .weigh_out = batch.weigh_out, .lye_pot = batch.lye_pot, .base = tally_of(batch.pour)};
+  for (const Json& whipping : batch.whippings) scales.whippings.push_back(tally_of(whipping));
+  return scales;
 }
 
 /// What is read of a plan's answer, which is long: the rest is passed over.
@@ -95,19 +62,82 @@ struct Answer {
   std::vector<AnswerBatch> batches = {};
 };
 
-Answer answer_in(std::string_view text) {
-  Answer answer;
-  each_member(text, [&](std::string_view key, std::string_view value) {
-    if (key == "assumptions") answer.assumptions = read(value);
-    if (key == "decorations") answer.decorations = read(value);
-    if (key == "run") answer.run = read(value);
-    if (key == "pour") answer.pour = picked(value, {"below_brim_mm"});
-    if (key == "batches")
-      each_element(value,
-                   [&](std::string_view batch) { answer.batches.push_back(batch_in(batch)); });
-  });
-  return answer;
-}
+class AnswerReading {
+ public:
+  explicit AnswerReading(std::string_view text) : parts_(text) {}
+
+  Answer answer() const {
+    Answer answer;
+    parts_.each_member(parts_.whole(), [&](std::string_view key, const Part& value) {
+      if (key == "assumptions") answer.assumptions = read(value);
+      if (key == "decorations") answer.decorations = read(value);
+      if (key == "run") answer.run = read(value);
+      if (key == "pour") answer.pour = picked(value, {"below_brim_mm"});
+      if (key == "batches")
+        parts_.each_element(value,
+                            [&](const Part& batch) { answer.batches.push_back(batch_in(batch)); });
+    });
+    return answer;
+  }
+
+ private:
+  /// Of an object's members those of these keys, read.
+  Json picked(const Part& object, std::initializer_list<std::string_view> keys) const {
+    Json found = Json::object();
+    parts_.each_member(object, [&](std::string_view key, const Part& value) {
+      if (std::find(keys.begin(), keys.end(), key) != keys.end())
+        found[std::string(key)] = read(value);
+    });
+    return found;
+  }
+
+  std::vector<Json> whippings_in(const Part& pipe) const {
+    std::vector<Json> whippings;
+    parts_.each_member(pipe, [&](std::string_view key, const Part& value) {
+      if (key == "whippings")
+        parts_.each_element(value, [&](const Part& one) {
+          whippings.push_back(picked(one, {"count", "loads", "lost_g", "make_g", "solutions"}));
+        });
+    });
+    return whippings;
+  }
+
+  void read_blank(AnswerBatch& batch, const Part& blank) const {
+    std::string key;
+    PlannedCup cup;
+    bool is_cup = false;
+    parts_.each_member(blank, [&](std::string_view member, const Part& value) {
+      if (member == "key") key = plain_text(value);
+      is_cup |= member == "cup_holds" || member == "cup_holds_key";
+      if (member == "cup_holds") cup.holds = read_volume(read(value).get<std::string>(), {});
+      if (member == "cup_holds_key") cup.holds_key = plain_text(value);
+    });
+    if (key.ends_with(".melted")) batch.melts.push_back(key);
+    if (!is_cup) return;
+    cup.key = std::move(key);
+    batch.cups.push_back(std::move(cup));
+  }
+
+  AnswerBatch batch_in(const Part& part) const {
+    AnswerBatch batch{.numbers = {}, .pieces = {}, .pour = {}};
+    parts_.each_member(part, [&](std::string_view key, const Part& value) {
+      if (key == "numbers") batch.numbers = read(value);
+      if (key == "pieces") batch.pieces = read(value);
+      if (key == "pour") batch.pour = picked(value, {"lost_g", "make_g", "solutions"});
+      if (key == "pipe" && value.text.front() == '{') batch.whippings = whippings_in(value);
+      if (key == "lye_pot" && value.text.front() == '{')
+        batch.lye_pot = grams_at(picked(value, {"lye_g"}), "lye_g");
+      if (key == "weigh_out")
+        batch.weigh_out = std::make_shared<const WeighOut>(std::string(value.text));
+      batch.is_beside_base |= key == "beside_base";
+      if (key == "blanks")
+        parts_.each_element(value, [&](const Part& blank) { read_blank(batch, blank); });
+    });
+    return batch;
+  }
+
+  JsonParts parts_;
+};
 
 FilledMould mould_of(const Json& pour, Length below_brim) {
   FilledMould mould{.mould = pour.at("mould").get<std::string>(),
@@ -221,7 +251,7 @@ std::vector<PlannedLevel> levels_in(const Json& pour) {
 }  // namespace
 
 std::shared_ptr<const PlannedFacts> planned_facts(const std::string& plan_answer) {
-  const Answer answer = answer_in(plan_answer);
+  const Answer answer = AnswerReading(plan_answer).answer();
   if (answer.assumptions.is_null()) return nullptr;
   const Json& pour = answer.assumptions.at("pour");
   auto plan = std::make_shared<PlannedFacts>(
@@ -239,8 +269,18 @@ std::shared_ptr<const PlannedFacts> planned_facts(const std::string& plan_answer
                              .facts = facts_of(answer, batch),
                              .cups = batch.cups,
                              .is_beside_base = batch.is_beside_base,
-                             .text = std::string(batch.text)});
+                             .scales = scales_of(batch)});
   return plan;
+}
+
+std::vector<PlannedBase> planned_bases(const std::string& plan_answer) {
+  std::vector<PlannedBase> bases;
+  for (const AnswerBatch& batch : AnswerReading(plan_answer).answer().batches)
+    if (batch.pour.contains("lost_g"))
+      bases.push_back({.numbers = batch.numbers.get<std::vector<std::int64_t>>(),
+                       .lost = grams_at(batch.pour, "lost_g"),
+                       .scales = scales_of(batch)});
+  return bases;
 }
 
 const PlannedBatch* planned_batch(const PlannedFacts& plan, std::int64_t number) {

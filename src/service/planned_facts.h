@@ -1,6 +1,7 @@
 #pragma once
 
 #include "learning/batch_facts.h"
+#include "service/planned_scales.h"
 #include "units/quantity.h"
 
 #include <cstddef>
@@ -33,7 +34,7 @@ struct PlannedBatch {
   learning::BatchFacts facts;
   std::vector<PlannedCup> cups;
   bool is_beside_base = false;  // its base was mixed for several
-  std::string text = {};        // all that the plan's answer has of it, JSON
+  PlannedScales scales = {};
 };
 
 /// What a plan took for granted, as its answer keeps it, and what its batches are.
@@ -48,6 +49,15 @@ struct PlannedFacts {
 
 /// Nothing where the answer is of a program that kept no assumptions yet.
 std::shared_ptr<const PlannedFacts> planned_facts(const std::string& plan_answer);
+
+/// A base that was mixed for several runs.
+struct PlannedBase {
+  std::vector<std::int64_t> numbers;
+  Mass lost;
+  PlannedScales scales = {};
+};
+
+std::vector<PlannedBase> planned_bases(const std::string& plan_answer);
 
 /// The batch of that number, or nullptr.
 const PlannedBatch* planned_batch(const PlannedFacts& plan, std::int64_t number);

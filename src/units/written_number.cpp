@@ -64,9 +64,11 @@ std::string plain(std::string_view text) {
       Swap{"\u00be", " 3/4"}, Swap{"\u2212", "-"},  Swap{"\u2011", "-"},    Swap{"\u2013", "-"}};
   // After a letter alone: "cm²" is a unit, but "5²" is not 52.
   constexpr std::array powers = {Swap{"\u00b2", "2"}, Swap{"\u00b3", "3"}};
+  const auto is_ascii = [](char c) { return static_cast<unsigned char>(c) < 0x80; };
   std::string out;
-  for (std::size_t at = 0; at < text.size();) {
-    if (static_cast<unsigned char>(text[at]) < 0x80) {  // all that is swapped begins beyond ASCII
+  if (std::all_of(text.begin(), text.end(), is_ascii)) out = text;
+  for (std::size_t at = out.size(); at < text.size();) {
+    if (is_ascii(text[at])) {  // all that is swapped begins beyond it
       out += text[at++];
       continue;
     }

@@ -115,7 +115,12 @@ TEST_CASE("what is noted is kept as it was typed, and read by its kind") {
   CHECK(notes.text("tested") == "pass");
   CHECK(notes.text("pieces.why") == "one chipped; größer als sonst");
   CHECK(!notes.mass("base.left_over"));
-  CHECK(all_notes(studio.records).at("b").all.size() == 8);
+  const PackedNotes packed(studio.records);
+  REQUIRE(packed.size() == 1);
+  CHECK(packed.batch(0) == "b");
+  const Notes unpacked = packed.notes(0);
+  REQUIRE(unpacked.all.size() == 8);
+  for (const auto& [key, noted] : unpacked.all) CHECK(noted.value == notes.text(key));
   studio.set({{"base.made", "1.02 kg"}, {"pieces.why", ""}});
   CHECK(*studio.notes().mass("base.made") / gram == Approx(1020));
   CHECK(!studio.notes().text("pieces.why"));
