@@ -99,7 +99,7 @@ room(reports
         stock_report together_report trail_report ways_report weigh_out workings_report)
 room(service
   USES units schemas sandbox geometry moulds chemistry planning learning trade costing days records runs reports
-  DOORS requests service shown_batch)
+  DOORS pouring_orders requests service shown_batch)
 room(desk
   USES units schemas moulds records service
   DOORS answers desk reception request workspace)

@@ -3,6 +3,7 @@
 #include "desk/desk_parts.h"
 #include "desk/record_version.h"
 #include "desk/weighed.h"
+#include "service/pouring_orders.h"
 #include "units/present_moment.h"
 
 #include <nlohmann/json.hpp>
@@ -56,6 +57,16 @@ std::vector<std::string> texts_at(const Fields& fields, const std::string& key) 
   return fields.has(key) ? fields.texts(key) : std::vector<std::string>();
 }
 
+/// The order that waits to pour the run together with others, before any of it is weighed.
+Json poured_by(const std::string& run, const service::NoteRequest& note,
+               const moulds::Library& library) {
+  const auto orders = service::pouring_orders(note.file, note.today, library).all;
+  if (orders.empty()) return nullptr;
+  const std::filesystem::path name = std::filesystem::path(orders.front().file).filename();
+  return {{"order", (std::filesystem::path(run).parent_path() / name).string()},
+          {"words", service::pouring_words(orders)}};
+}
+
 void count_noted(Json& record) {
   for (Json& batch : record["batches"]) {
     std::size_t noted = batch["cured"].size();
@@ -85,8 +96,9 @@ void leave_out_others(Json& record, const std::string& chosen) {
 DeskAnswer Desk::record(const DeskRequest& request, Budget budget) const {
   const std::string file = asked(request, "run");
   if (bench_run(file).is_built_in)
-    return {json_answer(
-        {{"version", "none"}, {"record", {{"batches", Json::array()}, {"run_batches", nullptr}}}})};
+    return {json_answer({{"version", "none"},
+                         {"record", {{"batches", Json::array()}, {"run_batches", nullptr}}},
+                         {"poured_by", nullptr}})};
   const std::string path = path_for(file, false);
   const std::string version = record_version(folder_of(path));
   service::NoteRequest note = dated(path);
@@ -98,6 +110,7 @@ DeskAnswer Desk::record(const DeskRequest& request, Budget budget) const {
   const auto chosen = request.query.find("batch");
   leave_out_others(json["record"], chosen == request.query.end() ? "" : chosen->second);
   json["version"] = version;
+  json["poured_by"] = note.together ? Json(nullptr) : poured_by(file, note, library_);
   return {json_answer(json)};
 }
 

@@ -20,7 +20,6 @@
 #include "service/run_records.h"
 #include "units/letters.h"
 #include "units/reading.h"
-#include "units/shown_text.h"
 #include "units/wording.h"
 #include "units/written_number.h"
 
@@ -61,28 +60,12 @@ std::chrono::sys_days day_of(const std::string& text, const Place& where) {
                   .choices = {{{{"confirmed", more_lye}}}}});
 }
 
-std::string listed(const std::vector<std::string>& names) {
-  std::string text;
-  for (std::size_t i = 0; i < names.size(); ++i)
-    text += (i == 0 ? "" : i + 1 < names.size() ? ", " : " and ") + on_one_line(names[i]);
-  return text;
-}
-
-[[noreturn]] void ask_about_order(const std::vector<PouringOrder>& orders) {
-  const PouringOrder& first = orders.front();
-  std::vector<std::string> more;
-  for (std::size_t i = 1; i < orders.size(); ++i) more.push_back(orders[i].file);
+[[noreturn]] void ask_about_orders(const std::vector<PouringOrder>& orders) {
   throw Question(
-      {.file = first.file,
+      {.file = orders.front().file,
        .field = "",
        .asks = "confirmed",
-       .problem =
-           (first.whom_for.empty() ? "an order" : "the order for " + on_one_line(first.whom_for)) +
-           " pours this run together with " + listed(first.others) + " (" + first.word + ")" +
-           (more.empty() ? "" : ", as " + listed(more) + " would") + ", and " +
-           (first.number ? "batch " + std::to_string(*first.number) + " of that base"
-                         : "its base") +
-           " has not been begun",
+       .problem = pouring_words(orders),
        .remedy = Words("begin the base with the order in place of the run, or if this batch is "
                        "mixed by itself, give ") +
                  Answer{"confirmed", by_itself} + " with it",
@@ -302,10 +285,10 @@ void Desk::look_at_orders() {
   if (const auto records = Records::in(run_.folder);
       records && !request_.again && newest_batch(*records, run_, *number_))
     return;
-  PouringOrders orders = pouring_orders(run_, begun_on(), library_);
+  PouringOrders orders = pouring_orders(request_.file, begun_on(), library_);
   report_.remarks = std::move(orders.remarks);
   if (!orders.all.empty() && std::erase(asked_.confirmed, by_itself) == 0)
-    ask_about_order(orders.all);
+    ask_about_orders(orders.all);
 }
 
 void Desk::refuse_other_weights(const FrozenPlan& frozen) const {

@@ -6,7 +6,9 @@
 #include "service/order_rest.h"
 #include "service/ordered.h"
 #include "service/ready_pieces.h"
+#include "service/run_records.h"
 #include "units/fields.h"
+#include "units/shown_text.h"
 #include "units/user_error.h"
 
 #include <nlohmann/json.hpp>
@@ -45,13 +47,20 @@ std::string text_or_nothing(const std::string& file) try {
   return "";
 }
 
+std::string listed(const std::vector<std::string>& names) {
+  std::string text;
+  for (std::size_t i = 0; i < names.size(); ++i)
+    text += (i == 0 ? "" : i + 1 < names.size() ? ", " : " and ") + on_one_line(names[i]);
+  return text;
+}
+
 class Looking {
  public:
-  Looking(const RunRecords& run, std::string day, moulds::Library library)
-      : run_(run),
+  Looking(RunRecords run, std::string day, moulds::Library library)
+      : run_(std::move(run)),
         day_(std::move(day)),
         library_(std::move(library)),
-        path_(one_name_of((fs::path(run.folder) / run.file).string())) {
+        path_(one_name_of((fs::path(run_.folder) / run_.file).string())) {
     library_.named.reset();
   }
 
@@ -168,7 +177,7 @@ class Looking {
     return std::any_of(sizes.begin(), sizes.end(), [&](const Json& size) { return is_in(size); });
   }
 
-  const RunRecords& run_;
+  RunRecords run_;
   std::string day_;
   moulds::Library library_;
   std::string path_;
@@ -178,9 +187,21 @@ class Looking {
 
 }  // namespace
 
-PouringOrders pouring_orders(const RunRecords& run, const std::string& day,
+PouringOrders pouring_orders(const std::string& file, const std::string& day,
                              const moulds::Library& library) {
-  return Looking(run, day, library).found();
+  return Looking(run_records(file, library), day, library).found();
+}
+
+std::string pouring_words(const std::vector<PouringOrder>& orders) {
+  const PouringOrder& first = orders.front();
+  std::vector<std::string> more;
+  for (std::size_t i = 1; i < orders.size(); ++i)
+    more.push_back(fs::path(orders[i].file).filename().string());
+  return (first.whom_for.empty() ? "an order" : "the order for " + on_one_line(first.whom_for)) +
+         " pours this run together with " + listed(first.others) + " (" + first.word + ")" +
+         (more.empty() ? "" : ", as " + listed(more) + " would") + ", and " +
+         (first.number ? "batch " + std::to_string(*first.number) + " of that base" : "its base") +
+         " has not been begun";
 }
 
 }  // namespace brimwright::service

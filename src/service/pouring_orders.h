@@ -1,7 +1,6 @@
 #pragma once
 
 #include "moulds/library.h"
-#include "service/run_records.h"
 #include "units/remark.h"
 
 #include <cstdint>
@@ -24,10 +23,14 @@ struct PouringOrders {
   std::vector<Remark> remarks = {};  // of orders that cannot be read
 };
 
-/// The orders in the run's own folder that do so on `day`. An order is past that when it was due
-/// before, and where fewer than two of these lines are left to make: what is left is then begun as
-/// a batch of its run.
-PouringOrders pouring_orders(const RunRecords& run, const std::string& day,
+/// The orders in the folder of the run in `file` that do so on `day`. An order is past that when it
+/// was due before, and where fewer than two of these lines are left to make: what is left is then
+/// begun as a batch of its run.
+PouringOrders pouring_orders(const std::string& file, const std::string& day,
                              const moulds::Library& library);
+
+/// "the order for a market pours this run together with Plain bars (A), and its base has not been
+/// begun", of the first of them, with the others named.
+std::string pouring_words(const std::vector<PouringOrder>& orders);
 
 }  // namespace brimwright::service

@@ -132,12 +132,14 @@ struct ServerSettings {
 ///   POST /api/bench/anew              {"run", "batch"}: puts the batch away, for another to begin
 ///   POST /api/bench/finish            {"run", "batch"}; both answer as /api/bench does
 ///
-///   GET  /api/record?run=F[&batch=ID] {"version": V, "record": R}: R as `note PATH --json` prints
-///   it,
+///   GET  /api/record?run=F[&batch=ID] {"version": V, "record": R, "poured_by": {"order": FILE,
+///                                     "words"} | null}: R as `note PATH --json` prints it,
 ///                                     of all batches of the run whose record has begun, each with
 ///                                     "noted", how many of its blanks are filled in; "blanks" and
 ///                                     "cured" of the one with that id alone, or else of the last.
-///                                     A built-in run has none. With "&together=WORD", F is an
+///                                     A built-in run has none. "poured_by" is an order beside it
+///                                     that pours it together with others, as long as a batch of
+///                                     that base waits. With "&together=WORD", F is an
 ///                                     order, and it is the base that its lines with that word are
 ///                                     poured from; so with "together" in what follows
 ///   POST /api/record/begin            {"run", "text", "batch": NUMBER, "seen": MARK, "code",

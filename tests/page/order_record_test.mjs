@@ -243,21 +243,22 @@ await run({
 
   "a line's run begins by itself only once she says so, the order is a tap away, and its base asks about that": () =>
     with_page(async (page, serving) => {
+      const words =
+        "The order for Market pours this run together with Marbles in a bowl (A), and its base has not been begun.";
+      const told = page.locator(".poured-by", { hasText: words });
       const at_the_bench = async () => {
         await to(page, "Runs");
         await page.getByRole("button", { name: "Plain bars 12 pieces" }).click();
         await to(page, "Weigh");
+        await told.waitFor();
         await page.getByRole("button", { name: "Lye is mixed: begin the record", exact: true }).click();
         await page.getByRole("button", { name: "Begin the record", exact: true }).click();
       };
-      const asked = page.locator(".begin-record .alarm", {
-        hasText:
-          "The order for Market pours this run together with Marbles in a bowl (A), and its base has not been begun.",
-      });
+      const asked = page.locator(".begin-record .alarm", { hasText: words });
       await at_the_bench();
       await asked.waitFor();
       await check_access(page, "asked whether a batch is mixed by itself");
-      await page.getByRole("button", { name: "To the order", exact: true }).click();
+      await page.locator(".begin-record").getByRole("button", { name: "To the order", exact: true }).click();
       await base(page).waitFor();
       assert.equal(recorded(serving, "plain_bars.run.json").length, 0, "it begins before she has said so");
       await at_the_bench();
@@ -266,6 +267,7 @@ await run({
       await page.locator(".is-begun .code").waitFor();
       const [{ begun, poured_from }] = recorded(serving, "plain_bars.run.json");
       assert.equal(poured_from, null);
+      await told.waitFor({ state: "detached" });
       await open_market(page);
       await ask_to_begin(page);
       const was_begun = `Batch 1 of "Plain bars" was begun on ${begun.begun_on} by itself, as ${begun.code}.`;
@@ -274,6 +276,21 @@ await run({
       await button(page, `It is made once more, besides ${begun.code}`).click();
       await is_begun(page);
       assert.equal(recorded(serving, "plain_bars.run.json").length, 2);
+    }),
+
+  "before a line's run is weighed its order is told there, and no more once the base is begun": () =>
+    with_page(async (page, serving) => {
+      await to(page, "Runs");
+      await page.getByRole("button", { name: /^Marbles in a bowl \d+ pieces/ }).click();
+      await to(page, "Weigh");
+      await page.locator(".poured-by").waitFor();
+      await check_access(page, "an order waits");
+      await page.locator(".poured-by").getByRole("button", { name: "To the order" }).click();
+      await base(page).waitFor();
+      await page.goBack();
+      await page.locator(".poured-by").waitFor();
+      execFileSync(program, ["note", "market.order.json", "--begin"], { cwd: serving.folder });
+      await page.locator(".poured-by").waitFor({ state: "detached" });
     }),
 
   "the trail leads from a base to its lines and back": () =>

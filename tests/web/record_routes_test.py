@@ -54,7 +54,7 @@ def put(key, value, seen="", act=None, **more):
 
 # Nothing is there yet; of a built-in example neither, and nothing is written for having been asked.
 before = record()
-check(before == {"version": "none", "record": {**before["record"], "batches": []}}, f"an empty record: {before}")
+check(before == {"version": "none", "poured_by": None, "record": {**before["record"], "batches": []}}, f"an empty record: {before}")
 built_in = next(one["file"] for one in server.ask("GET", "/api/files")[1]["runs"] if one["shipped"])
 check(server.get("/api/record", run=built_in)[1]["record"]["batches"] == [], "a built-in run has no record")
 check(not os.path.exists(f"{folder}/records.sqlite"), "asking makes no file")

@@ -82,7 +82,8 @@ export async function look_at_record(): Promise<void> {
     if (!is_shown(of)) return;
     if (before !== answers || chosen !== state.record.chosen) return await look_at_record();
     const { batches, run_batches } = kept.record;
-    amend_record({ batches, of: run_batches ?? state.record.of, version: kept.version, failed: undefined });
+    const poured_by = kept.poured_by ?? undefined;
+    amend_record({ batches, of: run_batches ?? state.record.of, version: kept.version, poured_by, failed: undefined });
   } catch (error) {
     if (!(error instanceof Refused)) throw error;
     if (!is_shown(of)) return;

@@ -1,6 +1,6 @@
 // What the page knows of the records of the run that lies open, or of what lines of an order are poured from.
 import type { Complaint } from "../program/api";
-import type { Answers, RecordedBatch, RecordOf } from "../program/record";
+import type { Answers, PouredBy, RecordedBatch, RecordOf } from "../program/record";
 
 /** What she noted in one blank, from the first key on until the program has it. */
 export interface NoteAct extends RecordOf {
@@ -44,6 +44,7 @@ export interface AtRecord extends RecordOf {
   version?: string; // none before it is read
   batches: readonly RecordedBatch[];
   of?: number; // so many batches the run is made in
+  poured_by?: PouredBy; // an order waits to pour it together with others
   failed?: string; // why it could not be read
   acts: readonly NoteAct[]; // of whatever run
   unsent?: string; // why

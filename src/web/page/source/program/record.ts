@@ -51,8 +51,15 @@ export interface Recorded {
   remarks?: { severity: string; text: string }[];
 }
 
+/** An order that pours the run together with others, from a base of which a batch waits. */
+export interface PouredBy {
+  order: string; // its file
+  words: string; // of a sentence that says so
+}
+
 export interface KeptRecord {
   version?: string; // of all that is recorded beside the run, where all of the run was asked for
+  poured_by?: PouredBy | null; // likewise
   record: Recorded;
 }
 

@@ -4,3 +4,6 @@
 export function listed(words: readonly string[]): string {
   return words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)!}`;
 }
+
+/** As a sentence begins. */
+export const begun_large = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

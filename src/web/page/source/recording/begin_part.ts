@@ -10,6 +10,7 @@ import { state } from "../documents/state";
 import { go_on, to_id } from "../forms/form_parts";
 import { wording, type Choice, type Complaint } from "../program/api";
 import type { RecordedBatch } from "../program/record";
+import { begun_large } from "../program/words";
 import { code_part } from "./code_part";
 import { how_it_is } from "./makings";
 
@@ -131,7 +132,7 @@ function refused(complaint: Complaint, seen?: string): TemplateResult {
   const order = state.files?.orders.find(({ file }) => is_file(complaint.file, file))?.file;
   return html`<div role="alert">
     <p class="alarm">
-      ${choices.length || complaint.field === "begin" ? `${sentence(complaint.problem)}.` : `${wording(complaint)}.`}
+      ${choices.length || complaint.field === "begin" ? `${begun_large(complaint.problem)}.` : `${wording(complaint)}.`}
     </p>
     ${
       order !== undefined && choices.length
@@ -148,8 +149,6 @@ function refused(complaint: Complaint, seen?: string): TemplateResult {
 }
 
 const is_file = (path: string, file: string): boolean => path === file || path.endsWith(`/${file}`);
-
-const sentence = (words: string): string => words[0].toUpperCase() + words.slice(1);
 
 function words_of(choice: Choice, { field }: Complaint): string {
   const { confirmed, lot } = choice;

@@ -17,6 +17,7 @@ import { batch_end } from "./batch_end";
 import { changed_since } from "./changed_since";
 import { dangers_above } from "./danger";
 import { pipe_order, pour_order, whip_order } from "./orders";
+import { poured_by } from "./poured_by";
 import { to_know, vessel_rows } from "./vessel_rows";
 import { weigh_cup } from "./weigh_cup";
 
@@ -34,7 +35,7 @@ export function weighing(show_record: () => void): TemplateResult {
   const hand = at_hand();
   const is_known = state.bench.version !== undefined || state.bench.failed !== undefined;
   return html`<section class="weighing" data-part=${narrow_part} aria-labelledby="run-title">
-    ${head(hand)} ${told(hand)}
+    ${head(hand)} ${told(hand)} ${poured_by(hand)}
     ${
       hand.weights && is_known
         ? html`${dangers_above(hand.weights)} ${changed_since(hand)} ${weights_of(hand, hand.weights, show_record)}`
