@@ -12,8 +12,8 @@
 #include <filesystem>
 #include <fstream>
 #include <iterator>
+#include <map>
 #include <memory>
-#include <set>
 #include <utility>
 
 namespace brimwright::service {
@@ -49,52 +49,65 @@ records::Source source_of(const fs::path& path, const std::string& name) {
   return {.path = name, .sha256 = records::content_hash(bytes)};
 }
 
+[[noreturn]] void refuse_changed(const std::string& file) {
+  throw UserError({file, ""}, "was changed while it was planned, or a file that it names was",
+                  "do it again");
+}
+
 }  // namespace
 
 const planning::Batch& FrozenPlan::batch(std::int64_t number) const {
   return batch_numbered(plan, number);
 }
 
-std::vector<records::Source> sources_of_plan(const std::string& file,
-                                             const std::vector<std::string>& read,
-                                             const moulds::Library& library) {
+PlanSources sources_of_plan(const std::string& file, const std::vector<std::string>& read,
+                            const moulds::Library& library) {
   const fs::path folder = whole_path(file).parent_path();
   const fs::path shipped = library.shipped.empty() ? fs::path() : whole_path(library.shipped);
-  std::set<fs::path> paths;
-  for (const std::string& one : read) paths.insert(whole_path(one));
-  std::vector<records::Source> sources;
-  for (const fs::path& path : paths)
-    sources.push_back(source_of(path, called(path, folder, shipped)));
-  std::sort(sources.begin(), sources.end(),
+  std::map<fs::path, const std::string*> texts;  // nullptr: not read as a document
+  for (const std::string& one : read) {
+    const std::string* const text = library.read_once ? library.read_once->text(one) : nullptr;
+    const std::string*& known = texts[whole_path(one)];
+    if (known != nullptr && text != nullptr && *known != *text) refuse_changed(file);
+    if (text != nullptr) known = text;
+  }
+  PlanSources all;
+  for (const auto& [path, text] : texts) {
+    const std::string name = called(path, folder, shipped);
+    all.are_as_planned &= text != nullptr;
+    all.sources.push_back(text != nullptr ? records::Source{.path = name, .text = *text}
+                                          : source_of(path, name));
+  }
+  std::sort(all.sources.begin(), all.sources.end(),
             [](const auto& a, const auto& b) { return a.path < b.path; });
-  return sources;
+  return all;
 }
 
-/// Planned twice, all files read anew and what was measured remembered: where both plans are the
-/// same, what was read between them is what they were made from.
+/// Planned once more where a mesh was read, say, all files anew and what was measured remembered:
+/// where both plans are the same, what was read between them is what they were made from.
 FrozenPlan frozen_plan(const std::string& file, const moulds::Library& given,
                        const Caller& caller) {
   moulds::Library library = given;
   if (!library.memory) library.memory = std::make_shared<moulds::MeshMemory>();
   library.named = std::make_shared<std::vector<std::string>>();
-  library.read_once.reset();
+  library.read_once = std::make_shared<ReadOnce>();
   MeasureMemory measured;
   Caller patient = caller;
   if (patient.memory == nullptr) patient.memory = &measured;
-  auto [run, pieces, plan] = planned_run(file, {}, library, patient);
-  library.named->push_back(file);
-  std::vector<std::string> read = *library.named;
-  auto sources = sources_of_plan(file, read, library);
   const auto answer_of = [&](const planning::Run& of, const planning::Plan& its) {
     return reports::plan_json(of, its, {}, {},
                               lye_of_day(of, its, runs::studio_for(file, library)));
   };
+  auto [run, pieces, plan] = planned_run(file, {}, library, patient);
   std::string answer = answer_of(run, plan);
-  const auto again = planned_run(file, {}, library, patient);
-  if (answer_of(again.run, again.plan) != answer)
-    throw UserError({file, ""}, "was changed while it was planned, or a file that it names was",
-                    "do it again");
-  return {std::move(run), std::move(plan), std::move(answer), std::move(sources)};
+  library.named->push_back(file);
+  auto sources = sources_of_plan(file, *library.named, library);
+  if (!sources.are_as_planned) {
+    library.read_once.reset();
+    const auto again = planned_run(file, {}, library, patient);
+    if (answer_of(again.run, again.plan) != answer) refuse_changed(file);
+  }
+  return {std::move(run), std::move(plan), std::move(answer), std::move(sources.sources)};
 }
 
 }  // namespace brimwright::service

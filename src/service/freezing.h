@@ -24,10 +24,16 @@ struct FrozenPlan {
   const planning::Batch& batch(std::int64_t number) const;
 };
 
-/// All files that a plan of `file` was made from, each once, as they are read now.
-std::vector<records::Source> sources_of_plan(const std::string& file,
-                                             const std::vector<std::string>& read,
-                                             const moulds::Library& library);
+/// All files that a plan was made from, each once.
+struct PlanSources {
+  std::vector<records::Source> sources;
+  /// All as `library.read_once` has them, from which the plan was made. Otherwise some were read
+  /// now, and may have been changed since the plan was made.
+  bool are_as_planned = true;
+};
+/// Those of a plan of `file`. UserError where one was changed while it was planned.
+PlanSources sources_of_plan(const std::string& file, const std::vector<std::string>& read,
+                            const moulds::Library& library);
 
 /// UserError where the run cannot be planned, and where its files changed meanwhile.
 FrozenPlan frozen_plan(const std::string& file, const moulds::Library& library,

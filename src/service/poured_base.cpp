@@ -24,17 +24,18 @@ struct MadeOrder {
   PlannedOrder planned;
   std::vector<Files> read_by;  // the runs
   Files read;
+  moulds::Library library;  // by which they were read
 };
 
 MadeOrder made(const std::string& file, const std::string& today, moulds::Library library,
                const Caller& caller) {
   library.named = std::make_shared<Files>();
-  library.read_once.reset();
+  library.read_once = std::make_shared<ReadOnce>();
   const auto order = order_in(file, std::nullopt, library);
   if (!order) throw UserError({file, ""}, "is no order any more", "do it again");
   const RestOfOrder rest =
       rest_of(*order, 1, ready_by(*order, std::nullopt, today, library), library, caller);
-  MadeOrder made{.runs = {}, .planned = {}, .read_by = {}, .read = {file}};
+  MadeOrder made{.runs = {}, .planned = {}, .read_by = {}, .read = {file}, .library = library};
   for (const runs::OrderLine& line : rest.order.lines) {
     moulds::Library its = library;
     its.named = std::make_shared<Files>();
@@ -48,8 +49,12 @@ MadeOrder made(const std::string& file, const std::string& today, moulds::Librar
   return made;
 }
 
-PouredBase of_word(MadeOrder made, const std::string& order, const std::string& word,
-                   const moulds::Library& library) {
+struct MadeBase {
+  PouredBase base;
+  bool is_of_its_sources = true;  // to the letter, which none was read anew for
+};
+
+MadeBase of_word(MadeOrder made, const std::string& order, const std::string& word) {
   auto& all = made.planned.together;
   const auto with =
       std::find_if(all.begin(), all.end(), [&](const auto& one) { return one.word == word; });
@@ -63,17 +68,20 @@ PouredBase of_word(MadeOrder made, const std::string& order, const std::string& 
                   .runs = {},
                   .lines = {},
                   .answer = {},
-                  .sources = sources_of_plan(order, made.read, library)};
+                  .sources = {}};
+  PlanSources sources = sources_of_plan(order, made.read, made.library);
+  base.sources = std::move(sources.sources);
   for (std::size_t i = 0; i < with->lines.size(); ++i) {
     const OrderedRun& run = *made.runs[with->lines[i]];
     base.runs.push_back(run.run);
-    base.lines.push_back(
-        {.file = run.line.run,
-         .answer = reports::line_json(run.run, base.together.lines[i]),
-         .sources = sources_of_plan(run.line.run, made.read_by[with->lines[i]], library)});
+    PlanSources its = sources_of_plan(run.line.run, made.read_by[with->lines[i]], made.library);
+    sources.are_as_planned &= its.are_as_planned;
+    base.lines.push_back({.file = run.line.run,
+                          .answer = reports::line_json(run.run, base.together.lines[i]),
+                          .sources = std::move(its.sources)});
   }
   base.answer = reports::base_json(base.told());
-  return base;
+  return {std::move(base), sources.are_as_planned};
 }
 
 bool are_alike(const PouredBase& one, const PouredBase& other) {
@@ -129,7 +137,7 @@ std::vector<std::string> shared_words(const runs::Order& order) {
   return words;
 }
 
-/// Planned twice, as a run's plan is that is frozen.
+/// Planned twice where a run's plan that is frozen would be.
 PouredBase poured_base(const std::string& order, const std::string& word, const std::string& today,
                        const moulds::Library& given, const Caller& caller) {
   moulds::Library library = given;
@@ -137,11 +145,12 @@ PouredBase poured_base(const std::string& order, const std::string& word, const 
   MeasureMemory measured;
   Caller patient = caller;
   if (patient.memory == nullptr) patient.memory = &measured;
-  PouredBase base = of_word(made(order, today, library, patient), order, word, library);
-  if (!are_alike(base, of_word(made(order, today, library, patient), order, word, library)))
+  MadeBase first = of_word(made(order, today, library, patient), order, word);
+  if (!first.is_of_its_sources &&
+      !are_alike(first.base, of_word(made(order, today, library, patient), order, word).base))
     throw UserError({order, ""}, "was changed while it was planned, or a file that it names was",
                     "do it again");
-  return base;
+  return std::move(first.base);
 }
 
 }  // namespace brimwright::service

@@ -19,6 +19,9 @@ class ReadOnce {
   /// The document in `file`, as Fields::read gives it, of which nothing was asked yet.
   Fields document(const std::string& file);
 
+  /// The text that document() read of `file`, called so; nothing where it was not asked.
+  const std::string* text(const std::string& file) const;
+
   /// What `read()` makes of `file`, which is done at the first time alone. What it throws is not
   /// kept.
   template <class Thing, class Read>
@@ -32,6 +35,10 @@ class ReadOnce {
   }
 
  private:
+  struct Text {
+    std::string text;
+  };
+
   std::map<std::pair<std::type_index, std::string>, std::shared_ptr<const void>> known_;
 };
 

@@ -37,9 +37,12 @@ std::int64_t sell_in(const Fields& document) { return document.whole_number("sel
 TEST_CASE("within one answer a file stays as it was when it was read", "[units]") {
   const OneFile file(R"({ "sell": 12 })");
   ReadOnce answer;
+  CHECK(answer.text(file.path()) == nullptr);
   CHECK(sell_in(answer.document(file.path())) == 12);
   file.write(R"({ "sell": 24 })");
   CHECK(sell_in(answer.document(file.path())) == 12);
+  REQUIRE(answer.text(file.path()) != nullptr);
+  CHECK(*answer.text(file.path()) == R"({ "sell": 12 })");
 }
 
 TEST_CASE("the next answer sees what was changed in the file", "[units]") {
