@@ -1,6 +1,7 @@
 #include "service/learned_batches.h"
 
 #include "geometry/surface/parallel.h"
+#include "records/as_of_now.h"
 #include "records/notes.h"
 #include "records/plans.h"
 #include "records/poured_from.h"
@@ -109,6 +110,7 @@ ReadPlan read_plan(const std::string& answer) {
 class Reading {
  public:
   explicit Reading(const records::Records& records) : records_(records) {
+    const records::AsOfNow one_moment(records);
     const auto packed = records::packed_plans(records);
     std::vector<ReadPlan> unpacked(packed.size());
     geometry::in_parallel(packed.size() + 1, [&](std::size_t part) {
@@ -142,7 +144,7 @@ class Reading {
   const ReadPlan& plan_of(const records::Batch& batch) const {
     const auto found = plans_.find(batch.plan);
     if (found == plans_.end()) (void)records::plan_of(records_, batch);  // which says so
-    return found->second;
+    return plans_.at(batch.plan);
   }
 
   records::Notes notes_of(const std::string& batch) const {

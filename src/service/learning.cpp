@@ -203,9 +203,6 @@ class ReadingRecords {
         kept_(
             std::async(geometry::things_at_once() > 1 ? std::launch::async : std::launch::deferred,
                        [this] { return kept(); })) {}
-  ~ReadingRecords() {
-    if (kept_.valid()) kept_.wait();
-  }
   ReadingRecords(const ReadingRecords&) = delete;
   ReadingRecords& operator=(const ReadingRecords&) = delete;
 
@@ -221,7 +218,7 @@ class ReadingRecords {
 
   std::string folder_;
   std::optional<records::Records> records_;
-  std::future<std::optional<KeptBatches>> kept_;
+  std::future<std::optional<KeptBatches>> kept_;  // whose end waits for what was begun
 };
 
 std::vector<int> years_of(const std::vector<learning::BatchFacts>& facts) {
