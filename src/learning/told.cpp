@@ -2,7 +2,6 @@
 
 #include "learning/mass_balance.h"
 
-#include <algorithm>
 #include <cmath>
 #include <iterator>
 #include <type_traits>
@@ -59,14 +58,9 @@ bool Told::exceeds_scales(const BatchFacts& batch, Contradiction::In in,
   return true;
 }
 
-void Told::expect(const Told& later) {
-  for (const auto& [id, of] : later.told) told[id].expected += of.values.size();
-}
-
 void Told::add(Told&& later) {
   for (auto& [id, of] : later.told) {
     Of& all = told[id];
-    all.values.reserve(std::max(all.expected, all.values.size()));
     all.values.insert(all.values.end(), std::make_move_iterator(of.values.begin()),
                       std::make_move_iterator(of.values.end()));
     all.used = of.used;

@@ -2,7 +2,6 @@
 
 #include "learning/figures.h"
 
-#include <cstddef>
 #include <map>
 #include <optional>
 #include <vector>
@@ -13,7 +12,6 @@ namespace brimwright::learning {
 struct Told {
   struct Of {
     std::vector<BatchValue> values = {};
-    std::size_t expected = 0;
     std::optional<Value> used = {};      // by the plan of the last batch
     const FilledMould* mould = nullptr;  // the last batch's, of a volume error
   };
@@ -31,8 +29,6 @@ struct Told {
   bool exceeds_scales(const BatchFacts& batch, Contradiction::In in,
                       const std::optional<Mass>& made, const std::optional<Mass>& weighed);
 
-  /// Has room for what is to be added.
-  void expect(const Told& later);
   /// What batches after all of these tell.
   void add(Told&& later);
 
