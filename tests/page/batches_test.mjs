@@ -11,13 +11,14 @@ import {
   figure,
   on_page,
   open_all,
+  open_run,
   opened,
+  printed_rows,
   root,
   run,
   saved,
   settled,
   tablet,
-  printed_rows,
   to,
   weighed_rows,
 } from "./bench.mjs";
@@ -296,10 +297,7 @@ await run({
     with_page(
       () => undefined,
       async (page, serving) => {
-        await to(page, "Runs");
-        await page.getByRole("button", { name: /^Tilted loaf.* tilted_loaf/ }).click();
-        await to(page, "Set up");
-        await settled(page);
+        await open_run(page, /^Tilted loaf.* tilted_loaf/, "Set up");
         await field(page, "Pieces to sell").fill("30");
         await unfold(page);
         await field(page, "Loaf, short, owned").fill("3");

@@ -76,6 +76,9 @@ export async function open(from, address, viewport = laptop) {
   return open_in(context, address);
 }
 
+/** How long each question stays on its way: with 700, say, a test shows whether it reads what is not there yet. */
+const late_ms = Number(process.env.LATE_MS ?? 0);
+
 const parts = ["pour", "pipe", "decorate", "dust", "cut", "lye", "label", "studio"].map((name) => `set-up ${name}`);
 
 /** Parts of the set-up that were never folded or unfolded stand open, so that their fields are at hand. */
@@ -85,6 +88,7 @@ export async function open_in(context, address, view = "Set up") {
     if (localStorage.getItem("parts") === null) localStorage.setItem("parts", all);
   }, JSON.stringify(parts));
   const page = await context.newPage();
+  if (late_ms) await page.route(/\/api\//, (route) => setTimeout(() => route.continue().catch(() => {}), late_ms));
   page.said = [];
   page.on("console", (message) => {
     const is_refusal = /status of (409|422)/.test(message.text());
@@ -96,6 +100,15 @@ export async function open_in(context, address, view = "Set up") {
   await page.locator(".bar, main [role=alert]").first().waitFor();
   if (await page.locator(".bar").count()) await to(page, view);
   return page;
+}
+
+/** A run of the list, by how its card begins, where a view of it stands. */
+export async function open_run(page, card, view) {
+  await to(page, "Runs");
+  await page.getByRole("button", { name: card }).first().click();
+  await page.locator("#run-title").waitFor(); // which no list has
+  if (view) await to(page, view);
+  await settled(page);
 }
 
 /** To a list or a view of the run, by the rail or the bar. */

@@ -2,7 +2,19 @@
 // missing.
 import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
-import { browser, check_access, check_tablet, examples, on_page, run, saved, settled, tablet, to } from "./bench.mjs";
+import {
+  browser,
+  check_access,
+  check_tablet,
+  examples,
+  on_page,
+  open_run,
+  run,
+  saved,
+  settled,
+  tablet,
+  to,
+} from "./bench.mjs";
 
 const chromium = await browser();
 const bars = "plain_bars.run.json";
@@ -60,13 +72,6 @@ function two_batches() {
       work: { each_batch: "4 h" },
     },
   ];
-}
-
-async function open_run(page, name) {
-  await to(page, "Runs");
-  await page.getByRole("button", { name }).first().click();
-  await page.locator(".bar nav").waitFor();
-  await settled(page);
 }
 
 async function told(page) {

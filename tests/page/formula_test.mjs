@@ -11,6 +11,7 @@ import {
   on_page,
   open,
   open_all,
+  open_run,
   printed_rows,
   root,
   run,
@@ -44,14 +45,6 @@ const button = (page, name) => page.getByRole("button", { name, exact: true });
 /** The field for a place of the formula, as the base's ("pour"), the topping's, or one by itself. */
 const place = (page, of, pointer) => page.locator(`[id="f-${of}${pointer.replaceAll(/[^\w]/g, "-")}"]`);
 const strip = (page) => page.locator(".strip");
-
-async function open_run(page, name) {
-  await to(page, "Runs");
-  await page.getByRole("button", { name }).first().click();
-  await page.locator("#run-title").waitFor();
-  await to(page, "Set up");
-  await settled(page);
-}
 
 async function begin_formula(page, name) {
   await to(page, "Formulas");
@@ -278,7 +271,7 @@ await run({
 
   "a formula begun from blank tells all that is missing, and its lye is the command line's": () =>
     with_page(async (page, serving) => {
-      await open_run(page, /^Plain bars/);
+      await open_run(page, /^Plain bars/, "Set up");
       await begin_formula(page, "My first");
       await needed(page, "The fats").waitFor();
       for (const label of ["Superfat", "Alkali", "How is the water given?", "Temperature at the pour"])
@@ -348,7 +341,7 @@ await run({
   "the NaOH of one fat is its saponification value's, on paper": () =>
     with_page(
       async (page, serving) => {
-        await open_run(page, /^Plain bars/);
+        await open_run(page, /^Plain bars/, "Set up");
         await button(page, "Change the formula of the base").click();
         const weighed = async () => {
           await settled(page);
@@ -389,7 +382,7 @@ await run({
 
   "shares that add to 98 are refused in words, and no weight stands as though it were of now": () =>
     with_page(async (page) => {
-      await open_run(page, /^Plain bars/);
+      await open_run(page, /^Plain bars/, "Set up");
       await button(page, "Change the formula of the base").click();
       await place(page, "pour", "/fats/0/share").fill("38");
       await page.getByText("The fats add to 98 %: 2 % are missing.").waitFor();
@@ -410,7 +403,7 @@ await run({
 
   "two alkalis are asked for both shares, and weighed as the command line says": () =>
     with_page(async (page, serving) => {
-      await open_run(page, /^Plain bars/);
+      await open_run(page, /^Plain bars/, "Set up");
       await button(page, "Change the formula of the base").click();
       await button(page, "Both").click();
       await page.waitForFunction(() => document.activeElement.id === "f-pour-alkali-0-share");
@@ -436,7 +429,7 @@ await run({
 
   "water is said in one of three ways, and never without of what": () =>
     with_page(async (page, serving) => {
-      await open_run(page, /^Plain bars/);
+      await open_run(page, /^Plain bars/, "Set up");
       await button(page, "Change the formula of the base").click();
       for (const [way, name, typed, kept] of [
         ["By parts to the alkali", "water_to_alkali", "2,1", 2.1],
@@ -459,7 +452,7 @@ await run({
 
   "a fat taken away comes back by undo, and moves earlier and later by button": () =>
     with_page(async (page, serving) => {
-      await open_run(page, /^Plain bars/);
+      await open_run(page, /^Plain bars/, "Set up");
       await button(page, "Change the formula of the base").click();
       const before = await short_figures(page);
       await button(page, "Remove Cocoa butter").click();
@@ -534,7 +527,7 @@ await run({
   "one formula of both batters is changed for both": () =>
     with_page(
       async (page, serving) => {
-        await open_run(page, /^Both of one/);
+        await open_run(page, /^Both of one/, "Set up");
         await button(page, "Change the formula of the topping").click();
         await page.getByText("are both made of it").waitFor();
         await place(page, "pipe", "/superfat").fill("9");
@@ -587,7 +580,7 @@ await run({
 
   "what is stirred in says what its rate is of, and its acid and fat take lye": () =>
     with_page(async (page, serving) => {
-      await open_run(page, /^Plain bars/);
+      await open_run(page, /^Plain bars/, "Set up");
       await button(page, "Change the formula of the base").click();
       await settled(page);
       const before = await short_figures(page);

@@ -238,6 +238,8 @@ await run({
 
   "by the keyboard alone a figure is taken": () =>
     with_batches(7, async (page, serving) => {
+      await card(page, "density").waitFor();
+      await settled(page); // until then its buttons are asleep
       await card(page, "density").getByRole("button", { name: "Take it" }).focus();
       await page.keyboard.press("Enter");
       await taken(page, "density", "g/ml");

@@ -9,6 +9,7 @@ import {
   first_batch,
   on_page,
   open_all,
+  open_run,
   opened,
   printed_rows,
   root,
@@ -93,11 +94,7 @@ await run({
 
   "a topping added to plain bars asks for one thing after the other and guesses nothing": () =>
     with_page(async (page, serving) => {
-      await to(page, "Runs");
-      await page.getByRole("button", { name: /^Plain bars/ }).click();
-      await page.getByRole("heading", { name: /^Plain bars/, level: 1 }).waitFor();
-      await to(page, "Set up");
-      await settled(page);
+      await open_run(page, /^Plain bars/, "Set up");
       await page.getByRole("button", { name: "Add a topping" }).click();
       await page.locator(".needed").waitFor();
       await check_access(page, "a topping half said");

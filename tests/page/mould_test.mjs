@@ -9,6 +9,7 @@ import {
   first_batch,
   on_page,
   open_in,
+  open_run,
   root,
   run,
   saved,
@@ -392,10 +393,7 @@ await run({
   "changing a mould of hers changes the figures of the run that lies open": () =>
     at_start(
       async (page, serving) => {
-        await to(page, "Runs");
-        await page.getByRole("button", { name: /^Boxes/ }).click();
-        await to(page, "Set up");
-        await settled(page);
+        await open_run(page, /^Boxes/, "Set up");
         const before = serving.printed("plan", "boxes.run.json");
         assert.equal(before.pour.brimful_ml, 100);
         await to(page, "Moulds");

@@ -10,6 +10,7 @@ import {
   examples,
   on_page,
   open,
+  open_run,
   program,
   root,
   run,
@@ -247,9 +248,7 @@ await run({
         "The order for Market pours this run together with Marbles in a bowl (A), and its base has not been begun.";
       const told = page.locator(".poured-by", { hasText: words });
       const at_the_bench = async () => {
-        await to(page, "Runs");
-        await page.getByRole("button", { name: "Plain bars 12 pieces" }).click();
-        await to(page, "Weigh");
+        await open_run(page, "Plain bars 12 pieces", "Weigh");
         await told.waitFor();
         await page.getByRole("button", { name: "Lye is mixed: begin the record", exact: true }).click();
         await page.getByRole("button", { name: "Begin the record", exact: true }).click();
@@ -280,9 +279,7 @@ await run({
 
   "before a line's run is weighed its order is told there, and no more once the base is begun": () =>
     with_page(async (page, serving) => {
-      await to(page, "Runs");
-      await page.getByRole("button", { name: /^Marbles in a bowl \d+ pieces/ }).click();
-      await to(page, "Weigh");
+      await open_run(page, /^Marbles in a bowl \d+ pieces/, "Weigh");
       await page.locator(".poured-by").waitFor();
       await check_access(page, "an order waits");
       await page.locator(".poured-by").getByRole("button", { name: "To the order" }).click();

@@ -270,6 +270,7 @@ await run({
         await page.getByRole("button", { name: "Name, note, copy or remove: Market", exact: true }).click();
         await press(page, "Copy");
         await card("Market, copy").waitFor();
+        await page.waitForFunction(() => document.querySelector("#list-name")?.value === "Market, copy");
         const copy = serving.file("market_copy.order.json");
         assert.notEqual(copy.id, market.id);
         assert.deepEqual({ ...copy, id: market.id, for: "Market" }, market);
@@ -280,6 +281,7 @@ await run({
         // The name in it is written before the file's own name.
         for (let i = 0; i < 50 && !orders().includes("shop.order.json"); ++i) await page.waitForTimeout(100);
         assert.deepEqual(orders(), ["market.order.json", "shop.order.json"]);
+        await page.locator("#list-name").waitFor({ state: "detached" });
         await press(page, "Name, note, copy or remove: Shop");
         await press(page, "Remove");
         await card("Shop").waitFor({ state: "detached" });

@@ -9,6 +9,7 @@ import {
   first_batch,
   on_page,
   open_all,
+  open_run,
   opened,
   root,
   run,
@@ -22,16 +23,8 @@ const chromium = await browser();
 const spring = "spring_cups.run.json";
 const plain = "plain_bars.run.json";
 
-async function open_run(page, name) {
-  await to(page, "Runs");
-  await page.getByRole("button", { name }).click();
-  await page.locator("#run-title").waitFor();
-  await to(page, "Set up");
-  await settled(page);
-}
-
 const with_page = (test, { viewport, opened } = {}) =>
-  on_page(chromium, test, { viewport, begin: (page) => opened && open_run(page, opened) });
+  on_page(chromium, test, { viewport, begin: (page) => opened && open_run(page, opened, "Set up") });
 
 const plain_bars = { opened: /^Plain bars/ };
 const field = (page, label) => page.getByLabel(label, { exact: true });
@@ -43,8 +36,8 @@ const unfold = (page, summary, within = "main") =>
 const turn_pot = (page) => page.getByRole("button", { name: "Make one pot of lye solution for both" }).click();
 
 async function planned(page, serving, file) {
+  await saved(page); // of a run that came with the program as a file of hers, whose figures are asked for anew
   await settled(page);
-  await saved(page);
   return serving.printed("plan", file);
 }
 

@@ -250,6 +250,7 @@ await run({
         await press(page, "Change the formula of the base");
         await press(page, "Add a fat");
         await field(page, "Find a fat by its name").fill("palm");
+        await page.locator("#fats-found > *").nth(1).waitFor();
         await page.keyboard.press("ArrowDown");
         await page.keyboard.press("ArrowDown");
         const lit = await page.locator(".picker .lit").innerText();

@@ -2,7 +2,20 @@
 import assert from "node:assert/strict";
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { browser, check_access, examples, on_page, open_all, root, run, saved, settled, tablet, to } from "./bench.mjs";
+import {
+  browser,
+  check_access,
+  examples,
+  on_page,
+  open_all,
+  open_run,
+  root,
+  run,
+  saved,
+  settled,
+  tablet,
+  to,
+} from "./bench.mjs";
 
 const chromium = await browser();
 
@@ -362,6 +375,27 @@ await run({
       }
     }, tablet),
 
+  "two quick taps copy once, and take back two steps": () =>
+    with_page(async (page, serving) => {
+      const files = () => readdirSync(serving.folder).filter((name) => name.endsWith(".run.json"));
+      await to(page, "Runs");
+      const own = page.getByRole("region", { name: "Your runs" }).locator(".file");
+      const there = files();
+      await own.locator(".dots").click();
+      await page.route("**/api/file*", (route) => setTimeout(() => void route.continue(), 300));
+      const twice = (button) => button.evaluate((one) => [one, one].forEach((each) => each.click()));
+      await twice(page.getByRole("button", { name: "Copy", exact: true }));
+      await page.waitForFunction(() => document.activeElement.id === "list-name");
+      await page.keyboard.type("Twice");
+      await press(page, "Save");
+      await page.locator("#list-name").waitFor({ state: "detached" });
+      assert.equal(files().length, there.length + 1);
+      await twice(page.locator(".steps button", { hasText: "Undo" }));
+      await own.nth(1).waitFor({ state: "detached" });
+      assert.deepEqual(files(), there);
+      assert.equal(await page.locator("main [role=alert]").count(), 0);
+    }),
+
   "a run is copied, renamed with its file, noted and removed, and each is taken back in one step": () =>
     with_page(async (page, serving) => {
       const files = () => readdirSync(serving.folder).filter((name) => name.endsWith(".run.json"));
@@ -606,11 +640,7 @@ await run({
       await page.locator(".quote .ask-term").first().waitFor();
       await look("the price of a piece");
       for (const run of [/^Spring cups/, /^Tilted/]) {
-        await to(page, "Runs");
-        await page.getByRole("button", { name: run }).first().click();
-        await page.locator("#run-title").waitFor();
-        await to(page, "Set up");
-        await settled(page);
+        await open_run(page, run, "Set up");
         await open_all(page);
         await look(`the set-up of ${run}`);
       }

@@ -41,7 +41,18 @@ function done(act: Act): void {
   announce(act.words);
 }
 
-export async function undo_act(): Promise<void> {
+let last_turn: Promise<unknown> = Promise.resolve();
+
+/** One after the other, however fast one taps: what is taken back is what was done last. */
+function in_turn<T>(act: () => Promise<T>): Promise<T> {
+  const turn = last_turn.then(act);
+  last_turn = turn.catch(() => undefined); // who asked for it says what went wrong
+  return turn;
+}
+
+export const undo_act = (): Promise<void> => in_turn(undo_last);
+
+async function undo_last(): Promise<void> {
   const act = last_act();
   if (!act) return;
   await act.undo();
@@ -52,7 +63,9 @@ export async function undo_act(): Promise<void> {
   await list_anew();
 }
 
-export async function redo_act(): Promise<void> {
+export const redo_act = (): Promise<void> => in_turn(redo_next);
+
+async function redo_next(): Promise<void> {
   const act = next_act();
   if (!act) return;
   await act.redo();
@@ -69,7 +82,9 @@ export async function list_anew(): Promise<void> {
 }
 
 /** Of a built-in one too. Which names its files as the first does. */
-export async function copy_file(kind: Kind, one: Listed): Promise<string> {
+export const copy_file = (kind: Kind, one: Listed): Promise<string> => in_turn(() => copy(kind, one));
+
+async function copy(kind: Kind, one: Listed): Promise<string> {
   const { $schema: _, ...text } = JSON.parse((await read_file(one.file)).text) as Document;
   const name = `${one.name || stem_of(one.file)}, copy`;
   const now: Document = {
@@ -108,7 +123,9 @@ const open_already = (file: string): OpenFile | undefined =>
     ...beside_ids.map((id) => state.beside[id]),
   ].find((one) => one?.file === file);
 
-export async function change_file(kind: Kind, one: Listed, to: Called): Promise<void> {
+export const change_file = (kind: Kind, one: Listed, to: Called): Promise<void> => in_turn(() => change(kind, one, to));
+
+async function change(kind: Kind, one: Listed, to: Called): Promise<void> {
   const before: Called = { name: one.name, note: one.note, stem: stem_of(one.file) };
   await call(kind, one.file, to);
   await list_anew();
@@ -176,7 +193,9 @@ function put_back(file: string, removed: string): Promise<unknown> {
   return restore_file(removed);
 }
 
-export async function remove(one: Listed, even_so: boolean): Promise<void> {
+export const remove = (one: Listed, even_so: boolean): Promise<void> => in_turn(() => take_away(one, even_so));
+
+async function take_away(one: Listed, even_so: boolean): Promise<void> {
   let removed = await put_away(one.file, even_so);
   await list_anew();
   done({
@@ -187,7 +206,9 @@ export async function remove(one: Listed, even_so: boolean): Promise<void> {
 }
 
 /** What was removed, maybe long ago. */
-export async function bring_back_file({ removed, file, name }: RemovedFile): Promise<void> {
+export const bring_back_file = (one: RemovedFile): Promise<void> => in_turn(() => bring_back(one));
+
+async function bring_back({ removed, file, name }: RemovedFile): Promise<void> {
   await put_back(file, removed);
   await list_anew();
   let again = "";

@@ -161,6 +161,7 @@ export interface ListOpen {
   note: string;
   stem: string; // of the file's name
   used_by?: string[]; // those that stand in the way of its removal
+  is_busy?: boolean; // it is being saved, copied or removed
 }
 
 export type PaperSize = "A4" | "Letter";

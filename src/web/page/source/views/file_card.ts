@@ -56,24 +56,38 @@ function turn({ one }: Card, is_open: boolean): void {
 
 function acts(card: Card, opened: ListOpen): TemplateResult {
   const { kind, one } = card;
-  const copy = html`<button type="button" @click=${() => void tried(() => copied(kind, one))}>Copy</button>`;
+  const button = (words: string, act: () => Promise<void>, { is_strong = false, is_asleep = false } = {}) =>
+    html`<button
+      type="button"
+      class=${is_strong ? "strong" : ""}
+      ?disabled=${is_asleep || opened.is_busy}
+      @click=${() => void once(opened, act)}
+    >
+      ${words}
+    </button>`;
+  const copy = button("Copy", () => copied(kind, one));
   if (one.shipped) return html`<div class="acts"><div class="choice">${copy}</div></div>`;
   const is_same =
     (["name", "note"] as const).every((key) => one[key] === opened[key]) && stem_of(one.file) === opened.stem;
   const is_named = kind.name === "fats" || kind.name === "tips" || opened.name.trim() !== "";
-  const save = () => void tried(() => changed(card, opened));
+  const is_asleep = is_same || !is_named || !opened.stem.trim();
   return html`<div class="acts">
     ${used_by(one)} ${kind.called ? text(kind.called === "for" ? "For" : "Name", opened, "name") : nothing}
     ${kind.name === "tips" ? nothing : text("Note", opened, "note")} ${text("Name of the file", opened, "stem")}
     <div class="choice">
-      <button type="button" class="strong" ?disabled=${is_same || !is_named || !opened.stem.trim()} @click=${save}>
-        Save
-      </button>
-      ${copy}
-      <button type="button" @click=${() => void tried(() => removed(one, opened, false))}>Remove</button>
+      ${button("Save", () => changed(card, opened), { is_strong: true, is_asleep })} ${copy}
+      ${button("Remove", () => removed(one, opened, false))}
     </div>
     ${opened.used_by ? in_the_way(one, opened) : nothing}
   </div>`;
+}
+
+/** A second tap while the first is carried out is none. */
+async function once(opened: ListOpen, act: () => Promise<void>): Promise<void> {
+  if (opened.is_busy) return;
+  amend(opened, { is_busy: true });
+  await tried(act);
+  amend(opened, { is_busy: false });
 }
 
 function text(label: string, opened: ListOpen, key: keyof Called): TemplateResult {
