@@ -4,7 +4,7 @@ set -euo pipefail
 cd "$(dirname "$0")/.."
 
 .ci/packages.sh g++ cmake ninja-build libcgal-dev libassimp-dev libboost-dev \
-  libcli11-dev nlohmann-json3-dev zlib1g-dev libseccomp-dev libpango1.0-dev libglpk-dev libsqlite3-dev libsqlitecpp-dev libmd-dev pkg-config
+  libcli11-dev nlohmann-json3-dev zlib1g-dev libseccomp-dev libpango1.0-dev libglpk-dev libsqlite3-dev libsqlitecpp-dev libmd-dev libdeflate-dev pkg-config
 cmake --preset release >&2
 cmake --build --preset release --target brimwright >&2
 

@@ -4,7 +4,7 @@ set -euo pipefail
 cd "$(dirname "$0")/.."
 
 .ci/packages.sh g++ cmake ninja-build libcgal-dev libassimp-dev libboost-dev libcli11-dev nlohmann-json3-dev \
-  zlib1g-dev libseccomp-dev libpango1.0-dev libglpk-dev libsqlite3-dev libsqlitecpp-dev libmd-dev pkg-config poppler-utils catch2 librapidcheck-dev python3-jsonschema \
+  zlib1g-dev libseccomp-dev libpango1.0-dev libglpk-dev libsqlite3-dev libsqlitecpp-dev libmd-dev libdeflate-dev pkg-config poppler-utils catch2 librapidcheck-dev python3-jsonschema \
   lp-solve libical3 python3-icalendar clang-format clang-tidy
 CTEST_PARALLEL_LEVEL=${CTEST_PARALLEL_LEVEL:-$(nproc)} cmake --workflow --preset ci
 tests/lint.sh .build/ci

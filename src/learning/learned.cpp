@@ -135,21 +135,17 @@ Figure figure_of(const FigureId& id, Told::Of&& told, const std::optional<Value>
 /// A stretch of them by each thread, added up in their order.
 Told told_by(std::span<const BatchFacts> batches) {
   constexpr std::size_t stretch = 1024;
-  std::vector<Told> parts((batches.size() + stretch - 1) / stretch);
-  geometry::in_parallel(parts.size(), [&](std::size_t part) {
-    const std::size_t begin = part * stretch;
-    for (const BatchFacts& batch :
-         batches.subspan(begin, std::min(stretch, batches.size() - begin))) {
-      tell_base(batch, parts[part]);
-      tell_toppings(batch, parts[part]);
-      tell_decorations(batch, parts[part]);
-      tell_times(batch, parts[part]);
-      tell_cure(batch, parts[part]);
-    }
-  });
-  Told told;
-  for (Told& part : parts) told.add(std::move(part));
-  return told;
+  return joined(geometry::in_parts<Told>(
+      batches.size(),
+      [&](std::size_t i, Told& part) {
+        const BatchFacts& batch = batches[i];
+        tell_base(batch, part);
+        tell_toppings(batch, part);
+        tell_decorations(batch, part);
+        tell_times(batch, part);
+        tell_cure(batch, part);
+      },
+      stretch));
 }
 
 }  // namespace

@@ -1,8 +1,11 @@
 #include "learning/told.h"
 
+#include "geometry/surface/parallel.h"
 #include "learning/mass_balance.h"
 
+#include <algorithm>
 #include <cmath>
+#include <cstddef>
 #include <iterator>
 #include <type_traits>
 #include <utility>
@@ -24,6 +27,16 @@ bool is_sound(const Value& value) {
           return is_finite(v);
       },
       value);
+}
+
+void join(Told::Of& all, const std::vector<Told::Of*>& stretches) {
+  std::size_t count = 0;
+  for (const Told::Of* of : stretches) count += of->values.size();
+  all.values.reserve(count);
+  for (Told::Of* of : stretches)
+    std::move(of->values.begin(), of->values.end(), std::back_inserter(all.values));
+  all.used = stretches.back()->used;
+  all.mould = stretches.back()->mould;
 }
 
 }  // namespace
@@ -58,21 +71,23 @@ bool Told::exceeds_scales(const BatchFacts& batch, Contradiction::In in,
   return true;
 }
 
-void Told::add(Told&& later) {
-  for (auto& [id, of] : later.told) {
-    Of& all = told[id];
-    all.values.insert(all.values.end(), std::make_move_iterator(of.values.begin()),
-                      std::make_move_iterator(of.values.end()));
-    all.used = of.used;
-    all.mould = of.mould;
+Told joined(std::vector<Told>&& stretches) {
+  Told all;
+  std::map<FigureId, std::vector<Told::Of*>> found;
+  for (Told& stretch : stretches) {
+    for (auto& [id, of] : stretch.told) found[id].push_back(&of);
+    for (auto& [id, last] : stretch.untold) {
+      Untold& untold = all.untold[id];
+      last.batches += untold.batches;
+      untold = std::move(last);
+    }
+    all.contradictions.insert(all.contradictions.end(), stretch.contradictions.begin(),
+                              stretch.contradictions.end());
   }
-  for (auto& [id, last] : later.untold) {
-    Untold& all = untold[id];
-    last.batches += all.batches;
-    all = std::move(last);
-  }
-  contradictions.insert(contradictions.end(), later.contradictions.begin(),
-                        later.contradictions.end());
+  std::vector<std::pair<Told::Of*, const std::vector<Told::Of*>*>> each;
+  for (const auto& [id, of] : found) each.emplace_back(&all.told[id], &of);
+  geometry::in_parallel(each.size(), [&](std::size_t i) { join(*each[i].first, *each[i].second); });
+  return all;
 }
 
 AtLine at_line(const FilledMould& mould, const LineReached& line) {

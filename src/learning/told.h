@@ -29,13 +29,13 @@ struct Told {
   bool exceeds_scales(const BatchFacts& batch, Contradiction::In in,
                       const std::optional<Mass>& made, const std::optional<Mass>& weighed);
 
-  /// What batches after all of these tell.
-  void add(Told&& later);
-
   std::map<FigureId, Of> told;
   std::map<FigureId, Untold> untold;
   std::vector<Contradiction> contradictions;
 };
+
+/// What stretches of batches tell, one after the other.
+Told joined(std::vector<Told>&& stretches);
 
 // What one batch tells, part by part.
 void tell_base(const BatchFacts& batch, Told& told);

@@ -5,9 +5,10 @@
 #include "records/records.h"
 #include "units/user_error.h"
 
-#include <zlib.h>
+#include <libdeflate.h>
 
 #include <cstdint>
+#include <memory>
 #include <new>
 #include <stdexcept>
 
@@ -16,26 +17,34 @@ namespace {
 
 constexpr std::int64_t longest = 256u << 20;
 
+template <class Thing>
+auto checked(Thing* made, void (*free)(Thing*)) {
+  if (made == nullptr) throw std::bad_alloc();
+  return std::unique_ptr<Thing, void (*)(Thing*)>(made, free);
+}
+
+/// In zlib's format (RFC 1950).
 std::string deflated(const std::string& text) {
-  uLongf length = ::compressBound(text.size());
-  std::string packed(length, '\0');
-  const int done =
-      ::compress2(reinterpret_cast<Bytef*>(packed.data()), &length,
-                  reinterpret_cast<const Bytef*>(text.data()), text.size(), Z_DEFAULT_COMPRESSION);
-  if (done != Z_OK) throw std::bad_alloc();
-  packed.resize(length);
+  constexpr int usual_level = 6;
+  const auto compressor =
+      checked(::libdeflate_alloc_compressor(usual_level), ::libdeflate_free_compressor);
+  std::string packed(::libdeflate_zlib_compress_bound(compressor.get(), text.size()), '\0');
+  packed.resize(::libdeflate_zlib_compress(compressor.get(), text.data(), text.size(),
+                                           packed.data(), packed.size()));
+  if (packed.empty()) throw std::logic_error("a text was not deflated within its bound");
   return packed;
 }
 
 }  // namespace
 
-std::string inflated(const std::string& packed, std::int64_t length) {
-  if (length < 0 || length > longest) return "";
-  std::string text(static_cast<std::size_t>(length), '\0');
-  uLongf found = text.size();
-  const int done = ::uncompress(reinterpret_cast<Bytef*>(text.data()), &found,
-                                reinterpret_cast<const Bytef*>(packed.data()), packed.size());
-  return done == Z_OK && found == text.size() ? text : "";
+bool inflate(const std::string& packed, std::int64_t length, std::string& text) {
+  if (length < 1 || length > longest) return false;
+  text.resize(static_cast<std::size_t>(length));
+  const auto decompressor =
+      checked(::libdeflate_alloc_decompressor(), ::libdeflate_free_decompressor);
+  const auto done = ::libdeflate_zlib_decompress(decompressor.get(), packed.data(), packed.size(),
+                                                 text.data(), text.size(), nullptr);
+  return done == LIBDEFLATE_SUCCESS;
 }
 
 void refuse_damaged(const Records& records) {
@@ -69,9 +78,9 @@ std::string document(const Records& records, const std::string& hash) {
                            "SELECT length, packed FROM document WHERE hash = ?");
     SQLite::bind(find, hash);
     std::string text;
-    if (find.executeStep())
-      text = inflated(find.getColumn(1).getString(), find.getColumn(0).getInt64());
-    if (text.empty() || content_hash(text) != hash) refuse_damaged(records);
+    const bool is_there = find.executeStep() && inflate(find.getColumn(1).getString(),
+                                                        find.getColumn(0).getInt64(), text);
+    if (!is_there || content_hash(text) != hash) refuse_damaged(records);
     return text;
   });
 }

@@ -21,12 +21,8 @@ void put_document(SQLite::Database& connection, const std::string& hash, const s
 /// The text of that hash. UserError where the records have it damaged or not at all.
 std::string document(const Records& records, const std::string& hash);
 
-/// What was deflated; empty where `packed` is no text of that length.
-std::string inflated(const std::string& packed, std::int64_t length);
-[[noreturn]] void refuse_damaged(const Records& records);
-
-/// What was deflated; empty where `packed` is no text of that length.
-std::string inflated(const std::string& packed, std::int64_t length);
+/// What was deflated, into `text`; false where `packed` is no text of that length.
+bool inflate(const std::string& packed, std::int64_t length, std::string& text);
 [[noreturn]] void refuse_damaged(const Records& records);
 
 }  // namespace brimwright::records

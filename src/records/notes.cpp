@@ -6,6 +6,7 @@
 #include "records/records.h"
 #include "units/reading.h"
 
+#include <algorithm>
 #include <utility>
 
 namespace brimwright::records {
@@ -14,10 +15,10 @@ namespace {
 const Place in_records{file_name, ""};
 
 template <class Value, class Read>
-std::optional<Value> read_if_noted(const Notes& notes, std::string_view key, Read read) {
-  const auto at = notes.all.find(key);
-  if (at == notes.all.end()) return std::nullopt;
-  return read(at->second.value, in_records);
+std::optional<Value> read_if_noted(const NotedValues& notes, std::string_view key, Read read) {
+  const auto value = notes.value(key);
+  if (!value) return std::nullopt;
+  return read(std::string(*value), in_records);
 }
 
 /// Of rows of batch, key and value.
@@ -40,36 +41,46 @@ Weighing weighing_in(SQLite::Statement& row) {
 
 }  // namespace
 
-std::optional<std::string> Notes::text(std::string_view key) const {
+std::optional<std::string_view> Notes::value(std::string_view key) const {
   const auto at = all.find(key);
   if (at == all.end()) return std::nullopt;
   return at->second.value;
 }
-std::optional<Mass> Notes::mass(std::string_view key) const {
+bool Notes::has_any_from(std::string_view beginning) const {
+  const auto at = all.lower_bound(beginning);
+  return at != all.end() && at->first.starts_with(beginning);
+}
+
+std::optional<std::string> NotedValues::text(std::string_view key) const {
+  const auto noted = value(key);
+  if (!noted) return std::nullopt;
+  return std::string(*noted);
+}
+std::optional<Mass> NotedValues::mass(std::string_view key) const {
   return read_if_noted<Mass>(*this, key, [](const std::string& text, const Place& where) {
     return read_mass(text, where);
   });
 }
-std::optional<Volume> Notes::volume(std::string_view key) const {
+std::optional<Volume> NotedValues::volume(std::string_view key) const {
   return read_if_noted<Volume>(*this, key, [](const std::string& text, const Place& where) {
     return read_volume(text, where);
   });
 }
-std::optional<Temperature> Notes::temperature(std::string_view key) const {
+std::optional<Temperature> NotedValues::temperature(std::string_view key) const {
   return read_if_noted<Temperature>(*this, key, read_temperature);
 }
-std::optional<std::chrono::seconds> Notes::minutes(std::string_view key) const {
+std::optional<std::chrono::seconds> NotedValues::minutes(std::string_view key) const {
   return read_if_noted<std::chrono::seconds>(
       *this, key,
       [](const std::string& text, const Place& where) { return read_short_time(text, where); });
 }
-std::optional<std::int64_t> Notes::count(std::string_view key) const {
+std::optional<std::int64_t> NotedValues::count(std::string_view key) const {
   return read_if_noted<std::int64_t>(*this, key, read_count);
 }
-std::optional<Length> Notes::length(std::string_view key) const {
+std::optional<Length> NotedValues::length(std::string_view key) const {
   return read_if_noted<Length>(*this, key, read_signed_length);
 }
-std::optional<std::chrono::year_month_day> Notes::date(std::string_view key) const {
+std::optional<std::chrono::year_month_day> NotedValues::date(std::string_view key) const {
   return read_if_noted<std::chrono::year_month_day>(*this, key, read_date);
 }
 
@@ -105,17 +116,42 @@ PackedNotes::PackedNotes(const Records& records) {
   });
 }
 
+std::size_t PackedNotes::end_of(std::size_t place) const {
+  return place + 1 < batches_.size() ? batches_[place + 1].begin : rows_.size();
+}
+std::string_view PackedNotes::key(const Row& row) const {
+  return std::string_view(text_).substr(row.begin, row.key_length);
+}
+std::string_view PackedNotes::value(const Row& row) const {
+  return std::string_view(text_).substr(row.begin + row.key_length, row.value_length);
+}
+
 Notes PackedNotes::notes(std::size_t place) const {
-  const std::size_t begin = batches_[place].begin;
-  const std::size_t end = place + 1 < batches_.size() ? batches_[place + 1].begin : rows_.size();
   Notes notes;
-  notes.all.reserve(end - begin);
-  for (std::size_t i = begin; i < end; ++i) {
-    const Row& row = rows_[i];
-    notes.all.emplace_hint(notes.all.end(), text_.substr(row.begin, row.key_length),
-                           Noted{text_.substr(row.begin + row.key_length, row.value_length), {}});
-  }
+  for (std::size_t i = batches_[place].begin; i < end_of(place); ++i)
+    notes.all.emplace_hint(notes.all.end(), key(rows_[i]), Noted{std::string(value(rows_[i])), {}});
   return notes;
+}
+
+PackedNotes::Of PackedNotes::of(std::size_t place) const {
+  const auto at = [&](std::size_t row) { return rows_.begin() + static_cast<std::ptrdiff_t>(row); };
+  return {*this, at(batches_[place].begin), at(end_of(place))};
+}
+PackedNotes::Of PackedNotes::of_none() const { return {*this, rows_.end(), rows_.end()}; }
+
+PackedNotes::Rows PackedNotes::Of::first_from(std::string_view key) const {
+  return std::lower_bound(begin_, end_, key, [&](const Row& row, std::string_view wanted) {
+    return all_.key(row) < wanted;
+  });
+}
+std::optional<std::string_view> PackedNotes::Of::value(std::string_view key) const {
+  const auto at = first_from(key);
+  if (at == end_ || all_.key(*at) != key) return std::nullopt;
+  return all_.value(*at);
+}
+bool PackedNotes::Of::has_any_from(std::string_view beginning) const {
+  const auto at = first_from(beginning);
+  return at != end_ && all_.key(*at).starts_with(beginning);
 }
 
 std::map<std::string, Notes> piece_notes(const Records& records, const std::string& run) {

@@ -28,8 +28,14 @@ struct Noted {
 
 /// What was noted of a batch, by the keys of its blanks ("base.made"). Each getter gives nothing
 /// where nothing is noted; what is there was checked when it was noted.
-class Notes {
+class NotedValues {
  public:
+  virtual ~NotedValues() = default;
+
+  /// As it was typed.
+  virtual std::optional<std::string_view> value(std::string_view key) const = 0;
+  virtual bool has_any_from(std::string_view beginning) const = 0;
+
   std::optional<std::string> text(std::string_view key) const;
   std::optional<Mass> mass(std::string_view key) const;
   std::optional<Volume> volume(std::string_view key) const;
@@ -38,6 +44,19 @@ class Notes {
   std::optional<std::int64_t> count(std::string_view key) const;
   std::optional<Length> length(std::string_view key) const;  // below 0 too
   std::optional<std::chrono::year_month_day> date(std::string_view key) const;
+
+ protected:
+  NotedValues() = default;
+  NotedValues(const NotedValues&) = default;
+  NotedValues(NotedValues&&) = default;
+  NotedValues& operator=(const NotedValues&) = default;
+  NotedValues& operator=(NotedValues&&) = default;
+};
+
+class Notes final : public NotedValues {
+ public:
+  std::optional<std::string_view> value(std::string_view key) const override;
+  bool has_any_from(std::string_view beginning) const override;
 
   boost::container::flat_map<std::string, Noted, std::less<>> all = {};
 };
@@ -54,19 +73,44 @@ class PackedNotes {
   /// Without the moments they were noted at.
   Notes notes(std::size_t place) const;
 
+  /// Those of one batch, which looks into all of them, and is gone before they are.
+  class Of;
+  Of of(std::size_t place) const;
+  Of of_none() const;
+
  private:
   struct Row {
     std::size_t begin;  // of the key in the text, and of the value after it
     std::uint32_t key_length, value_length;
   };
-  struct Of {
+  using Rows = std::vector<Row>::const_iterator;
+  struct Batch {
     std::string id;
     std::size_t begin;  // its first row
   };
 
+  std::size_t end_of(std::size_t place) const;
+  std::string_view key(const Row& row) const;
+  std::string_view value(const Row& row) const;
+
   std::string text_;
   std::vector<Row> rows_;
-  std::vector<Of> batches_;
+  std::vector<Batch> batches_;
+};
+
+class PackedNotes::Of final : public NotedValues {
+ public:
+  std::optional<std::string_view> value(std::string_view key) const override;
+  bool has_any_from(std::string_view beginning) const override;
+
+ private:
+  friend class PackedNotes;
+  Of(const PackedNotes& all, Rows begin, Rows end) : all_(all), begin_(begin), end_(end) {}
+
+  Rows first_from(std::string_view key) const;
+
+  const PackedNotes& all_;
+  Rows begin_, end_;
 };
 
 /// Of the batches of one run, or of every batch, no more than how many pieces there are and whether

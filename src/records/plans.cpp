@@ -19,10 +19,8 @@ std::vector<PackedPlan> packed_plans(const Records& records) {
   });
 }
 
-std::string unpacked(const PackedPlan& plan, const Records& records) {
-  std::string text = inflated(plan.packed, plan.length);
-  if (text.empty()) refuse_damaged(records);
-  return text;
+void unpack(const PackedPlan& plan, const Records& records, std::string& text) {
+  if (!inflate(plan.packed, plan.length, text)) refuse_damaged(records);
 }
 
 }  // namespace brimwright::records

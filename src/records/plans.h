@@ -17,9 +17,10 @@ struct PackedPlan {
 /// Those of all batches, each once.
 std::vector<PackedPlan> packed_plans(const Records& records);
 
-/// The plan's answer, JSON, as plan_of gives it, for what reads a great many: that it is whole is
-/// known by zlib's own sum (Adler-32) alone, which is enough where nothing is weighed by it. May be
-/// called by several threads at once. UserError where the records have it damaged.
-std::string unpacked(const PackedPlan& plan, const Records& records);
+/// The plan's answer, JSON, into `text`, as plan_of gives it, for what reads a great many: that it
+/// is whole is known by the sum beside it (Adler-32, RFC 1950) alone, which is enough where nothing
+/// is weighed by it. May be called by several threads at once. UserError where the records have it
+/// damaged.
+void unpack(const PackedPlan& plan, const Records& records, std::string& text);
 
 }  // namespace brimwright::records

@@ -27,7 +27,7 @@ BaseFacts base_of(const std::vector<const BatchFacts*>& lines, Mass lost) {
   return base;
 }
 
-std::optional<Density> cup_of(const records::Notes& notes) {
+std::optional<Density> cup_of(const records::NotedValues& notes) {
   const auto net = notes.mass("base.cup");
   const auto holds = notes.volume("base.cup_holds");
   if (!net || !holds || !(*holds > Volume{})) return std::nullopt;
@@ -37,7 +37,8 @@ std::optional<Density> cup_of(const records::Notes& notes) {
 }  // namespace
 
 BatchFacts facts_of_base(const records::Batch& base, const PlannedBase& planned,
-                         const records::Notes& notes, const std::vector<const BatchFacts*>& lines) {
+                         const records::NotedValues& notes,
+                         const std::vector<const BatchFacts*>& lines) {
   BatchFacts facts;
   facts.code = base.code;
   facts.date = read_date(base.begun_on, {});

@@ -13,7 +13,7 @@ namespace brimwright::service {
 /// are the facts of the batches that were poured from it, one at least, each with its cavities and
 /// the line that was reached there.
 learning::BatchFacts facts_of_base(const records::Batch& base, const PlannedBase& planned,
-                                   const records::Notes& notes,
+                                   const records::NotedValues& notes,
                                    const std::vector<const learning::BatchFacts*>& lines);
 
 }  // namespace brimwright::service

@@ -64,7 +64,7 @@ bool put_topping(planning::Run& run, Volume each) {
   return share <= 100 * percent;
 }
 
-/// What of a plan a figure changes. Losses that are weighed change nothing that is measured: but
+/// What of a plan a figure changes. Losses, in the cure too, change nothing that is measured: but
 /// for that at a bag change, which measuring holds against the bag.
 enum class Changes : std::uint8_t { nothing, weights, measures };
 
@@ -83,6 +83,7 @@ Changes put(planning::Run& run, const Writing& writing, std::size_t batches) {
           run.pour.formula.measured_density = std::get<Density>(value);
         } else if constexpr (std::is_same_v<At, FormulaCureLoss>) {
           run.pour.formula.water_lost_in_cure = std::get<Share>(value);
+          return Changes::weights;
         } else if constexpr (std::is_same_v<At, MouldFactor>) {
           auto& mould = run.pour.mould;
           const double factor = std::get<Factor>(value).factor / moulds::poured_factor(mould);

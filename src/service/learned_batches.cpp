@@ -26,7 +26,7 @@ using namespace learning;
 namespace {
 
 BatchFacts facts_of_batch(const records::Batch& batch, const PlannedFacts& plan,
-                          const records::Notes& notes,
+                          const records::NotedValues& notes,
                           const std::vector<records::Weighing>& weighings) {
   BatchFacts facts = facts_of_plan(plan, batch.number);
   facts.code = batch.code;
@@ -112,29 +112,30 @@ class Reading {
   explicit Reading(const records::Records& records) : records_(records) {
     const records::AsOfNow one_moment(records);
     const auto packed = records::packed_plans(records);
-    std::vector<ReadPlan> unpacked(packed.size());
-    geometry::in_parallel(packed.size() + 1, [&](std::size_t part) {
-      if (part > 0) {
-        unpacked[part - 1] = read_plan(records::unpacked(packed[part - 1], records));
-        return;
+    std::vector<ReadPlan> plans(packed.size());
+    constexpr std::size_t stretch = 8;  // for which memory is asked for once
+    geometry::in_parallel(1 + (packed.size() + stretch - 1) / stretch, [&](std::size_t part) {
+      if (part == 0) return read_rows();
+      std::string text;
+      for (std::size_t i = (part - 1) * stretch; i < std::min(packed.size(), part * stretch); ++i) {
+        records::unpack(packed[i], records, text);
+        plans[i] = read_plan(text);
       }
-      batches_ = records::batches(records);
-      notes_.emplace(records);
-      weighings_ = records::all_weighings(records);
-      poured_ = records::all_poured(records);
     });
-    for (std::size_t i = 0; i < packed.size(); ++i) plans_[packed[i].hash] = std::move(unpacked[i]);
-    for (std::size_t i = 0; i < notes_->size(); ++i) places_of_notes_[notes_->batch(i)] = i;
+    for (std::size_t i = 0; i < packed.size(); ++i) plans_[packed[i].hash] = std::move(plans[i]);
   }
 
-  KeptBatches kept() const {
+  KeptBatches kept() && {
     KeptBatches kept{records_};
-    for (const records::Batch& batch : batches_) {
+    kept.plans.reserve(batches_.size());
+    kept.batches.reserve(batches_.size());
+    std::vector<records::Batch> others;
+    for (records::Batch& batch : batches_) {
       const auto& plan = plan_of(batch).run;
-      if (!plan) continue;
-      kept.plans.push_back(plan);
-      kept.batches.push_back(batch);
+      if (plan) kept.plans.push_back(plan);
+      (plan ? kept.batches : others).push_back(std::move(batch));
     }
+    batches_ = std::move(others);
     kept.facts = facts_of(kept);
     if (!poured_.empty()) kept.bases = bases_of(kept);
     return kept;
@@ -147,28 +148,43 @@ class Reading {
     return plans_.at(batch.plan);
   }
 
-  records::Notes notes_of(const std::string& batch) const {
+  /// For one thread.
+  void read_rows() {
+    batches_ = records::batches(records_);
+    notes_.emplace(records_);
+    places_of_notes_.reserve(notes_->size());
+    for (std::size_t i = 0; i < notes_->size(); ++i) places_of_notes_[notes_->batch(i)] = i;
+    weighings_ = records::all_weighings(records_);
+    poured_ = records::all_poured(records_);
+  }
+
+  records::PackedNotes::Of notes_of(const std::string& batch) const {
     const auto at = places_of_notes_.find(batch);
-    return at == places_of_notes_.end() ? records::Notes() : notes_->notes(at->second);
+    return at == places_of_notes_.end() ? notes_->of_none() : notes_->of(at->second);
   }
 
   std::vector<BatchFacts> facts_of(const KeptBatches& kept) const {
     static const std::vector<records::Weighing> none;
     std::vector<BatchFacts> facts(kept.batches.size());
     constexpr std::size_t stretch = 256;
-    geometry::in_parallel((facts.size() + stretch - 1) / stretch, [&](std::size_t part) {
-      const std::size_t end = std::min(facts.size(), (part + 1) * stretch);
-      for (std::size_t i = part * stretch; i < end; ++i) {
-        const records::Batch& batch = kept.batches[i];
-        const auto weighed = weighings_.find(batch.id);
-        facts[i] = facts_of_batch(batch, *kept.plans[i], notes_of(batch.id),
-                                  weighed == weighings_.end() ? none : weighed->second);
-      }
-    });
+    geometry::in_stretches(
+        facts.size(),
+        [&](std::size_t i) {
+          const records::Batch& batch = kept.batches[i];
+          const auto weighed = weighings_.find(batch.id);
+          facts[i] = facts_of_batch(batch, *kept.plans[i], notes_of(batch.id),
+                                    weighed == weighings_.end() ? none : weighed->second);
+        },
+        stretch);
     return facts;
   }
 
-  /// By their lines, of which each has one.
+  records::Notes kept_notes(const std::string& batch) const {
+    const auto at = places_of_notes_.find(batch);
+    return at == places_of_notes_.end() ? records::Notes() : notes_->notes(at->second);
+  }
+
+  /// By their lines, of which each has one. They are among the batches that are not kept.
   std::vector<KeptBase> bases_of(const KeptBatches& kept) const {
     std::unordered_map<std::string_view, std::size_t> places;
     for (std::size_t i = 0; i < kept.batches.size(); ++i) places[kept.batches[i].id] = i;
@@ -184,7 +200,7 @@ class Reading {
       for (const PlannedBase& planned : plan_of(batch).bases)
         if (std::find(planned.numbers.begin(), planned.numbers.end(), batch.number) !=
             planned.numbers.end())
-          bases.push_back({batch, planned, notes_of(batch.id), its->second});
+          bases.push_back({batch, planned, kept_notes(batch.id), its->second});
     }
     return bases;
   }

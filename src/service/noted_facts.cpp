@@ -31,7 +31,7 @@ LineReached line_at(const std::vector<PlannedLevel>& levels, Length off) {
 }
 
 /// A full cup's density: what it holds stands in its blank, or is noted itself.
-std::optional<Density> cup_of(const PlannedBatch& planned, const records::Notes& notes,
+std::optional<Density> cup_of(const PlannedBatch& planned, const records::NotedValues& notes,
                               const std::string& key) {
   const auto net = notes.mass(key);
   if (!net) return std::nullopt;
@@ -43,7 +43,7 @@ std::optional<Density> cup_of(const PlannedBatch& planned, const records::Notes&
 }
 
 void note_base(BaseFacts& base, const PlannedFacts& plan, const PlannedBatch& planned,
-               const records::Notes& notes) {
+               const records::NotedValues& notes) {
   base.made = notes.mass("base.made");
   base.left_over = notes.mass("base.left_over");
   base.lost_altogether = notes.mass("base.on_tools");
@@ -57,7 +57,7 @@ void note_base(BaseFacts& base, const PlannedFacts& plan, const PlannedBatch& pl
 }
 
 void note_toppings(std::vector<ToppingFacts>& toppings, const PlannedBatch& planned,
-                   const records::Notes& notes) {
+                   const records::NotedValues& notes) {
   for (std::size_t i = 0; i < toppings.size(); ++i) {
     const std::string key =
         toppings.size() == 1 ? "topping." : "topping-" + std::to_string(i + 1) + ".";
@@ -75,7 +75,8 @@ void note_toppings(std::vector<ToppingFacts>& toppings, const PlannedBatch& plan
   }
 }
 
-void note_decorations(std::vector<DecorationFacts>& decorations, const records::Notes& notes) {
+void note_decorations(std::vector<DecorationFacts>& decorations,
+                      const records::NotedValues& notes) {
   for (DecorationFacts& decoration : decorations) {
     const std::string key = decoration_key(decoration.place);
     decoration.melted = notes.mass(key + "melted");
@@ -94,7 +95,7 @@ std::optional<Minutes> shared_by(const std::optional<std::chrono::seconds>& time
 }
 
 /// Work on a batch whose base was mixed for several tells nothing of one that is made alone.
-void note_times(BatchFacts& facts, const PlannedBatch& planned, const records::Notes& notes) {
+void note_times(BatchFacts& facts, const PlannedBatch& planned, const records::NotedValues& notes) {
   std::optional<Minutes> making;
   const auto time = notes.minutes("minutes.making");
   if (time && !planned.is_beside_base) making = Minutes(*time);
@@ -138,7 +139,8 @@ void note_scales(BatchFacts& facts, const PlannedScales& planned, const BatchOnS
 }  // namespace
 
 void note_facts(BatchFacts& facts, const PlannedFacts& plan, const PlannedBatch& planned,
-                const records::Notes& notes, const std::vector<records::Weighing>& weighings) {
+                const records::NotedValues& notes,
+                const std::vector<records::Weighing>& weighings) {
   facts.pieces_made = notes.count("pieces.made");
   facts.rejects = notes.count("pieces.rejected");
   note_base(*facts.base, plan, planned, notes);

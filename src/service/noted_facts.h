@@ -10,6 +10,6 @@ namespace brimwright::service {
 
 /// What was noted of a batch, into `facts`, which are those of its plan: it is one of `planned`.
 void note_facts(learning::BatchFacts& facts, const PlannedFacts& plan, const PlannedBatch& planned,
-                const records::Notes& notes, const std::vector<records::Weighing>& weighings);
+                const records::NotedValues& notes, const std::vector<records::Weighing>& weighings);
 
 }  // namespace brimwright::service

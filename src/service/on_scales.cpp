@@ -36,7 +36,7 @@ bool is_otherwise(const Rows& rows) {
 }
 
 /// As the scale shows it, which is what she weighs.
-Rows rows_of(const PlannedVessel& vessel, const records::Notes& notes) {
+Rows rows_of(const PlannedVessel& vessel, const records::NotedValues& notes) {
   Rows rows;
   rows.reserve(vessel.rows.size());
   for (const PlannedRow& row : vessel.rows)
@@ -84,7 +84,7 @@ bool is_of(const PlannedVessel& vessel, const std::string& batter) {
 
 class Scales {
  public:
-  Scales(const PlannedScales& batch, const records::Notes& notes)
+  Scales(const PlannedScales& batch, const records::NotedValues& notes)
       : batch_(batch), vessels_(batch.weigh_out->vessels()), notes_(notes) {
     for (const PlannedVessel& vessel : vessels_)
       if (vessel.vessel == "lye_pot") pot_ = rows_of(vessel, notes);
@@ -93,7 +93,8 @@ class Scales {
 
   /// `tally` is what the plan's answer has of it.
   std::optional<BatterOnScales> batter(const std::string& key, const PlannedTally& tally) const {
-    if (!is_any_noted(std::string(records::weighed_prefix) + key + ".") && !is_otherwise(pot_))
+    if (!notes_.has_any_from(std::string(records::weighed_prefix) + key + ".") &&
+        !is_otherwise(pot_))
       return std::nullopt;
     Rows rows;
     Mass from_pot;
@@ -131,11 +132,6 @@ class Scales {
  private:
   std::optional<Mass> noted(const std::string& row) const {
     return notes_.mass(std::string(records::weighed_prefix) + row);
-  }
-
-  bool is_any_noted(const std::string& beginning) const {
-    const auto at = notes_.all.lower_bound(beginning);
-    return at != notes_.all.end() && at->first.starts_with(beginning);
   }
 
   /// Water, to what it is noted to have weighed then.
@@ -209,18 +205,17 @@ class Scales {
 
   const PlannedScales& batch_;
   const std::vector<PlannedVessel>& vessels_;
-  const records::Notes& notes_;
+  const records::NotedValues& notes_;
   Rows pot_ = {};
 };
 
 }  // namespace
 
-bool is_any_weighed(const records::Notes& notes) {
-  const auto at = notes.all.lower_bound(records::weighed_prefix);
-  return at != notes.all.end() && at->first.starts_with(records::weighed_prefix);
+bool is_any_weighed(const records::NotedValues& notes) {
+  return notes.has_any_from(records::weighed_prefix);
 }
 
-BatchOnScales on_scales(const PlannedScales& batch, const records::Notes& notes) {
+BatchOnScales on_scales(const PlannedScales& batch, const records::NotedValues& notes) {
   BatchOnScales found;
   if (!batch.weigh_out) return found;
   const Scales scales(batch, notes);

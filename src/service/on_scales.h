@@ -27,8 +27,8 @@ struct BatchOnScales {
 };
 
 /// Whether any weight is noted.
-bool is_any_weighed(const records::Notes& notes);
+bool is_any_weighed(const records::NotedValues& notes);
 
-BatchOnScales on_scales(const PlannedScales& batch, const records::Notes& notes);
+BatchOnScales on_scales(const PlannedScales& batch, const records::NotedValues& notes);
 
 }  // namespace brimwright::service

@@ -1,7 +1,7 @@
 // What batches say: each figure as the command line tells it, taken and taken back by a tap, and a mould's ways side by side.
 import assert from "node:assert/strict";
 import { execFileSync } from "node:child_process";
-import { copyFileSync, mkdtempSync, readFileSync, writeFileSync } from "node:fs";
+import { copyFileSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import {
@@ -74,6 +74,7 @@ function records(count, files, name) {
   const key = `${count} ${name}`;
   if (!made.has(key)) {
     const folder = mkdtempSync(join(tmpdir(), "learned-"));
+    process.on("exit", () => rmSync(folder, { recursive: true, force: true }));
     for (const [file, json] of Object.entries(files))
       writeFileSync(join(folder, file), `${JSON.stringify(json, null, 2)}\n`);
     make(folder, 0, count);

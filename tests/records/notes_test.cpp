@@ -120,7 +120,16 @@ TEST_CASE("what is noted is kept as it was typed, and read by its kind") {
   CHECK(packed.batch(0) == "b");
   const Notes unpacked = packed.notes(0);
   REQUIRE(unpacked.all.size() == 8);
-  for (const auto& [key, noted] : unpacked.all) CHECK(noted.value == notes.text(key));
+  const PackedNotes::Of looked_into = packed.of(0);
+  for (const auto& [key, noted] : unpacked.all) {
+    CHECK(noted.value == notes.text(key));
+    CHECK(looked_into.text(key) == noted.value);
+  }
+  CHECK(!looked_into.value("base.mad"));
+  CHECK(!looked_into.value("zzz"));
+  CHECK(looked_into.has_any_from("pieces."));
+  CHECK(!looked_into.has_any_from("weighed."));
+  CHECK(!packed.of_none().value("base.made"));
   studio.set({{"base.made", "1.02 kg"}, {"pieces.why", ""}});
   CHECK(*studio.notes().mass("base.made") / gram == Approx(1020));
   CHECK(!studio.notes().text("pieces.why"));

@@ -258,8 +258,12 @@ TEST_CASE("a cure is taken into its formula, and the cured piece weighs so", "[l
   const std::string typed = text_of_file(bench.file("meadow_base.formula.json"));
   CHECK(bench.figure("cure")["value"].get<double>() == Approx(truth_percent).margin(0.1));
   CHECK(bench.figure("cure")["used_now"] == 85);  // "water_lost_in_cure" of the formula
+  const Json with_it = bench.figure("cure")["with_it"];
   bench.keep(bench.take("cure"));
   const Json piece = bench.plan()["piece"];
+  REQUIRE(with_it.size() == 1);
+  CHECK(with_it[0]["of"] == "a cured piece");
+  CHECK(with_it[0]["then"].get<double>() == Approx(piece["cured_g"].get<double>()).margin(0.051));
   const double lost_g = piece["fresh_g"].get<double>() - piece["cured_g"].get<double>();
   CHECK(lost_g == Approx(piece["fresh_g"].get<double>() * cure["water_percent"].get<double>() /
                          100 * truth_percent / 100)

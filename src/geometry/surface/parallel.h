@@ -21,11 +21,13 @@ void start_no_threads();
 /// throws is thrown again, and no further parts are begun.
 void in_parallel(std::size_t parts, const std::function<void(std::size_t part)>& work);
 
+/// How many small things are some tenths of a millisecond's worth.
+inline constexpr std::size_t usual_stretch = std::size_t{1} << 14;
+
 /// Does `work` likewise for each of many small things, from 0 to `things`: a stretch of them at a
 /// time, so that the call of a thing may be inlined.
 template <class Work>
-void in_stretches(std::size_t things, Work work) {
-  constexpr std::size_t stretch = std::size_t{1} << 14;  // some tenths of a millisecond's worth
+void in_stretches(std::size_t things, Work work, std::size_t stretch = usual_stretch) {
   in_parallel((things + stretch - 1) / stretch, [&](std::size_t part) {
     const std::size_t end = std::min(things, (part + 1) * stretch);
     for (std::size_t thing = part * stretch; thing < end; ++thing) work(thing);
@@ -52,8 +54,7 @@ void sort_in_parallel(std::vector<Thing>& things) {
 /// Parts of things from 0 to `things`, each made by `see(thing, part)` of a stretch of them, in
 /// their order. What is summed up so does not depend on how many threads there are.
 template <class Part, class See>
-std::vector<Part> in_parts(std::size_t things, See see) {
-  constexpr std::size_t stretch = std::size_t{1} << 14;
+std::vector<Part> in_parts(std::size_t things, See see, std::size_t stretch = usual_stretch) {
   std::vector<Part> parts((things + stretch - 1) / stretch);
   in_parallel(parts.size(), [&](std::size_t number) {
     Part part{};
