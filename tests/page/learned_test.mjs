@@ -202,8 +202,12 @@ await run({
 
   "a file that another hand changed meanwhile is not written": () =>
     with_batches(7, async (page, serving) => {
+      const hears = "**/api/changed?wait=20*";
+      await page.route(hears, () => undefined); // the page hears of nothing from its beginning on
+      await page.reload();
+      await to_learned(page);
       await card(page, "volume").waitFor();
-      await page.route("**/api/changed*", () => undefined); // the page hears of nothing
+      await settled(page);
       const mould = { ...serving.file("my_bar.json"), note: "by another hand" };
       writeFileSync(join(serving.folder, "my_bar.json"), JSON.stringify(mould));
       await tap(page, "volume", "Take it");
@@ -213,7 +217,7 @@ await run({
       await taken(page, "volume", "1.03");
       assert.equal(serving.file("my_bar.json").note, "by another hand");
       assert.ok(Math.abs(serving.file("my_bar.json").poured_factor - 1.03) < 0.001);
-      await page.unroute("**/api/changed*");
+      await page.unroute(hears);
     }),
 
   "what would stand in a built-in file cannot be taken, and it is said why": () =>
