@@ -126,13 +126,6 @@ std::string_view PackedNotes::value(const Row& row) const {
   return std::string_view(text_).substr(row.begin + row.key_length, row.value_length);
 }
 
-Notes PackedNotes::notes(std::size_t place) const {
-  Notes notes;
-  for (std::size_t i = batches_[place].begin; i < end_of(place); ++i)
-    notes.all.emplace_hint(notes.all.end(), key(rows_[i]), Noted{std::string(value(rows_[i])), {}});
-  return notes;
-}
-
 PackedNotes::Of PackedNotes::of(std::size_t place) const {
   const auto at = [&](std::size_t row) { return rows_.begin() + static_cast<std::ptrdiff_t>(row); };
   return {*this, at(batches_[place].begin), at(end_of(place))};
@@ -152,6 +145,13 @@ std::optional<std::string_view> PackedNotes::Of::value(std::string_view key) con
 bool PackedNotes::Of::has_any_from(std::string_view beginning) const {
   const auto at = first_from(beginning);
   return at != end_ && all_.key(*at).starts_with(beginning);
+}
+
+Notes PackedNotes::Of::copy() const {
+  Notes notes;
+  for (auto at = begin_; at != end_; ++at)
+    notes.all.emplace_hint(notes.all.end(), all_.key(*at), Noted{std::string(all_.value(*at)), {}});
+  return notes;
 }
 
 std::map<std::string, Notes> piece_notes(const Records& records, const std::string& run) {

@@ -53,6 +53,7 @@ class NotedValues {
   NotedValues& operator=(NotedValues&&) = default;
 };
 
+/// Those of one batch, with when each was noted.
 class Notes final : public NotedValues {
  public:
   std::optional<std::string_view> value(std::string_view key) const override;
@@ -70,9 +71,6 @@ class PackedNotes {
 
   std::size_t size() const { return batches_.size(); }
   const std::string& batch(std::size_t place) const { return batches_[place].id; }
-  /// Without the moments they were noted at.
-  Notes notes(std::size_t place) const;
-
   /// Those of one batch, which looks into all of them, and is gone before they are.
   class Of;
   Of of(std::size_t place) const;
@@ -102,6 +100,8 @@ class PackedNotes::Of final : public NotedValues {
  public:
   std::optional<std::string_view> value(std::string_view key) const override;
   bool has_any_from(std::string_view beginning) const override;
+  /// Without the moments they were noted at.
+  Notes copy() const;
 
  private:
   friend class PackedNotes;

@@ -179,11 +179,6 @@ class Reading {
     return facts;
   }
 
-  records::Notes kept_notes(const std::string& batch) const {
-    const auto at = places_of_notes_.find(batch);
-    return at == places_of_notes_.end() ? records::Notes() : notes_->notes(at->second);
-  }
-
   /// By their lines, of which each has one. They are among the batches that are not kept.
   std::vector<KeptBase> bases_of(const KeptBatches& kept) const {
     std::unordered_map<std::string_view, std::size_t> places;
@@ -200,7 +195,7 @@ class Reading {
       for (const PlannedBase& planned : plan_of(batch).bases)
         if (std::find(planned.numbers.begin(), planned.numbers.end(), batch.number) !=
             planned.numbers.end())
-          bases.push_back({batch, planned, kept_notes(batch.id), its->second});
+          bases.push_back({batch, planned, notes_of(batch.id).copy(), its->second});
     }
     return bases;
   }

@@ -118,9 +118,9 @@ TEST_CASE("what is noted is kept as it was typed, and read by its kind") {
   const PackedNotes packed(studio.records);
   REQUIRE(packed.size() == 1);
   CHECK(packed.batch(0) == "b");
-  const Notes unpacked = packed.notes(0);
-  REQUIRE(unpacked.all.size() == 8);
   const PackedNotes::Of looked_into = packed.of(0);
+  const Notes unpacked = looked_into.copy();
+  REQUIRE(unpacked.all.size() == 8);
   for (const auto& [key, noted] : unpacked.all) {
     CHECK(noted.value == notes.text(key));
     CHECK(looked_into.text(key) == noted.value);

@@ -103,7 +103,7 @@ function text(label: string, opened: ListOpen, key: keyof Called): TemplateResul
 function in_the_way(one: Listed, opened: ListOpen): TemplateResult {
   return html`<div role="alert">
     <p class="alarm">${opened.used_by!.join(", ")} cannot be planned without it.</p>
-    <button type="button" @click=${() => void tried(() => removed(one, opened, true))}>Remove it even so</button>
+    <button type="button" @click=${() => void once(opened, () => removed(one, opened, true))}>Remove it even so</button>
   </div>`;
 }
 
