@@ -6,6 +6,7 @@
 #include <sys/stat.h>
 
 #include <cstdint>
+#include <utility>
 
 namespace brimwright::records {
 namespace {
@@ -46,6 +47,12 @@ void set_up(SQLite::Database& connection) {
 void take_steps(SQLite::Database& connection, std::size_t from, std::size_t to) {
   for (std::size_t i = from; i < to; ++i) connection.exec(steps()[i]);
   connection.exec("PRAGMA user_version = " + std::to_string(to));
+}
+
+/// Makes the empty database records of `version`.
+void begin_records(SQLite::Database& connection, std::size_t version) {
+  connection.exec("PRAGMA application_id = " + std::to_string(application));
+  take_steps(connection, 0, version);
 }
 
 }  // namespace
@@ -95,6 +102,19 @@ Database::Database(const std::string& path, const std::string& vfs)
   });
 }
 
+Database::Database(std::string path, SQLite::Database connection)
+    : path_(std::move(path)), connection_(std::move(connection)) {}
+
+Database Database::in_memory(const std::string& path) {
+  return told(path, [&] {
+    SQLite::Database connection(":memory:",
+                                SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE | own_thread);
+    set_up(connection);
+    begin_records(connection, steps().size());
+    return Database(path, std::move(connection));
+  });
+}
+
 std::int64_t Database::number(const char* query) {
   return connection_.execAndGet(query).getInt64();
 }
@@ -130,8 +150,7 @@ void make_database(const std::string& path, const std::string& vfs, int version,
                                 patience_ms, vfs);
     set_up(connection);
     SQLite::Transaction all_or_none(connection, SQLite::TransactionBehavior::IMMEDIATE);
-    connection.exec("PRAGMA application_id = " + std::to_string(application));
-    take_steps(connection, 0, static_cast<std::size_t>(version));
+    begin_records(connection, static_cast<std::size_t>(version));
     if (fill) fill(connection);
     all_or_none.commit();
   });

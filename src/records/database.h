@@ -37,10 +37,15 @@ class Database {
   /// brought up to today's.
   explicit Database(const std::string& path, const std::string& vfs = "");
 
+  /// Empty records in no file, whose complaints name `path`.
+  static Database in_memory(const std::string& path);
+
   SQLite::Database& connection() { return connection_; }
   const std::string& path() const { return path_; }
 
  private:
+  Database(std::string path, SQLite::Database connection);
+
   void check_whose(std::int64_t version);
   void check_sound();
   std::int64_t number(const char* query);

@@ -90,6 +90,11 @@ Records Records::kept_in(const std::string& folder, const std::string& vfs) {
   return {path, std::make_unique<Database>(path, vfs)};
 }
 
+Records Records::rehearsed_in(const std::string& folder) {
+  const std::string path = path_in(folder);
+  return {path, std::make_unique<Database>(Database::in_memory(path))};
+}
+
 Records Records::filled(const std::string& folder,
                         const std::function<void(const std::string& file)>& fill) {
   const std::string path = path_in(folder);

@@ -32,6 +32,10 @@ class Records {
   /// `vfs` is SQLite's name of what stands between it and the disk; only tests give one.
   static Records kept_in(const std::string& folder, const std::string& vfs);
 
+  /// Empty ones in memory alone, which complain as though they were in `folder`: to try there what
+  /// would begin its records.
+  static Records rehearsed_in(const std::string& folder);
+
   /// Begun in `folder` with what `fill` makes of the empty file that it is given. UserError where
   /// the folder has records; where `fill` throws, nothing is there afterwards.
   static Records filled(const std::string& folder,

@@ -40,7 +40,7 @@ NoteDesk::NoteDesk(const NoteRequest& request, const UserTerms& terms,
 
 reports::NoteReport NoteDesk::report() {
   if (request_.begin)
-    begin(run_.folder);
+    begin(records::Records::kept_in);
   else if (request_.reserve)
     reserve();
   else if (code_ || !asked_.changes.empty())

@@ -8,7 +8,6 @@
 #include "schemas/tidying.h"
 #include "service/lot_reading.h"
 #include "service/material_names.h"
-#include "service/passing_folder.h"
 #include "service/piece_acts.h"
 #include "service/recorded_stock.h"
 #include "service/stock_place.h"
@@ -192,8 +191,7 @@ std::optional<Done> act_on(Records& records, const StockRequest& request, const 
 /// Before the first records of a folder are begun: what cannot be done leaves none behind.
 void rehearse(const StockRequest& request, const StockPlace& place, const moulds::Library& library,
               const UserTerms& terms) {
-  const PassingFolder folder;
-  Records none = Records::kept_in(folder.path());
+  Records none = Records::rehearsed_in(place.folder);
   act_on(none, request, place, library, terms);
 }
 

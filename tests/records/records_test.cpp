@@ -97,6 +97,21 @@ TEST_CASE("an act is there once it is done, and once only") {
   CHECK(acts(records) == 1);
 }
 
+TEST_CASE("a rehearsal of records leaves nothing behind, and is as they would be") {
+  const ScratchFolder folder;
+  auto rehearsed = Records::rehearsed_in(folder.path());
+  act(rehearsed, "a");
+  CHECK(acts(rehearsed) == 1);
+  CHECK(acts(Records::rehearsed_in(folder.path())) == 0);
+  CHECK(fs::is_empty(folder.path()));
+  const auto records = Records::kept_in(folder.path());
+  CHECK(rehearsed.path() == records.path());
+  for (const char* asked : {"PRAGMA foreign_keys", "PRAGMA user_version", "PRAGMA application_id",
+                            "SELECT group_concat(sql) FROM sqlite_schema"})
+    CHECK(rehearsed.database().connection().execAndGet(asked).getString() ==
+          records.database().connection().execAndGet(asked).getString());
+}
+
 TEST_CASE("what is no file of records is named and left as it is") {
   const ScratchFolder folder;
   const fs::path path = fs::path(folder.path()) / file_name;

@@ -95,9 +95,10 @@ std::string RunningServer::head(const std::string& method, const std::string& ta
 
 Response RunningServer::ask(const std::string& method, const std::string& target,
                             const std::string& body) {
-  Client client(port());
-  client.send(head(method, target) + "Content-Length: " + std::to_string(body.size()) + "\r\n\r\n" +
-              body);
+  const std::string request =
+      head(method, target) + "Content-Length: " + std::to_string(body.size()) + "\r\n\r\n" + body;
+  Client client(port());  // only now, since a connection that says nothing is given up
+  client.send(request);
   return client.receive();
 }
 
