@@ -9,7 +9,7 @@
 room(units
   DOORS advice_text angle bounded_text complaint_facts fields file_writing guarded_json learned_values
         letters money nearest_name number_text present_moment printing quantity question rate read_once reading remark rounded_text rounding
-        share share_of shown_text spelling stream_writing temperature unfinished_files user_error
+        share share_of shown_text spelling stream_writing temperature text_places unfinished_files user_error
         usual_measures water weight_text working wording written_number)
 
 room(sandbox

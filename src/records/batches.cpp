@@ -134,7 +134,11 @@ std::string plan_of(const Records& records, const Batch& batch) {
 }
 
 std::vector<Source> sources_of(const Records& records, const Batch& batch) {
-  const Json json = Json::parse(document(records, batch.sources));
+  return sources_of(records, batch.sources);
+}
+
+std::vector<Source> sources_of(const Records& records, const std::string& hash) {
+  const Json json = Json::parse(document(records, hash));
   std::vector<Source> sources;
   for (const Json& one : json) {
     sources.push_back({.path = one.at("path").get<std::string>()});

@@ -70,5 +70,7 @@ std::optional<Batch> newest_batch(const Records& records, const std::string& run
 /// The plan's answer as it was frozen, JSON.
 std::string plan_of(const Records& records, const Batch& batch);
 std::vector<Source> sources_of(const Records& records, const Batch& batch);
+/// Those of that hash.
+std::vector<Source> sources_of(const Records& records, const std::string& hash);
 
 }  // namespace brimwright::records

@@ -4,6 +4,7 @@
 #include "records/database.h"
 #include "records/note_values.h"
 #include "records/records.h"
+#include "records/rows.h"
 #include "units/reading.h"
 
 #include <algorithm>
@@ -11,6 +12,27 @@
 
 namespace brimwright::records {
 namespace {
+
+/// Of notes of one batch after the other, which mostly come in the same order: the key is guessed
+/// by the one before it.
+class KeyGuesses {
+ public:
+  explicit KeyGuesses(TextPlaces& keys) : keys_(keys) {}
+
+  std::size_t place_of(std::string_view key) {
+    if (const std::size_t guess = next_[before_]; guess < keys_.size() && keys_[guess] == key)
+      return before_ = guess;
+    const std::size_t place = keys_.place_of(key);
+    next_[before_] = place;
+    next_.resize(keys_.size());
+    return before_ = place;
+  }
+
+ private:
+  TextPlaces& keys_;
+  std::vector<std::size_t> next_ = {0};  // which came after each, the last time
+  std::size_t before_ = 0;
+};
 
 const Place in_records{file_name, ""};
 
@@ -99,19 +121,16 @@ Notes notes_of(const Records& records, const Batch& batch) {
 
 PackedNotes::PackedNotes(const Records& records) {
   told(records.path(), [&] {
-    SQLite::Statement find(records.database().connection(),
-                           "SELECT batch, key, value FROM note ORDER BY batch, key");
-    while (find.executeStep()) {
-      const SQLite::Column batch = find.getColumn(0);
-      const SQLite::Column key = find.getColumn(1), value = find.getColumn(2);
-      if (batches_.empty() || batches_.back().id != batch.getText())
-        batches_.push_back({batch.getString(), rows_.size()});
-      const std::size_t begin = text_.size();
-      text_ += key.getText();
-      const std::size_t middle = text_.size();
-      text_ += value.getText();
-      rows_.push_back({begin, static_cast<std::uint32_t>(middle - begin),
-                       static_cast<std::uint32_t>(text_.size() - middle)});
+    Rows found(records.database().connection(),
+               "SELECT batch, key, value FROM note ORDER BY batch, key");
+    KeyGuesses keys(keys_);
+    while (found.next()) {
+      const std::string_view batch = found.text(0), value = found.text(2);
+      if (batches_.empty() || batches_.back().id != batch)
+        batches_.push_back({std::string(batch), rows_.size()});
+      rows_.push_back({text_.size(), static_cast<std::uint32_t>(value.size()),
+                       static_cast<std::uint32_t>(keys.place_of(found.text(1)))});
+      text_ += value;
     }
   });
 }
@@ -119,11 +138,8 @@ PackedNotes::PackedNotes(const Records& records) {
 std::size_t PackedNotes::end_of(std::size_t place) const {
   return place + 1 < batches_.size() ? batches_[place + 1].begin : rows_.size();
 }
-std::string_view PackedNotes::key(const Row& row) const {
-  return std::string_view(text_).substr(row.begin, row.key_length);
-}
 std::string_view PackedNotes::value(const Row& row) const {
-  return std::string_view(text_).substr(row.begin + row.key_length, row.value_length);
+  return std::string_view(text_).substr(row.begin, row.length);
 }
 
 PackedNotes::Of PackedNotes::of(std::size_t place) const {
@@ -132,25 +148,25 @@ PackedNotes::Of PackedNotes::of(std::size_t place) const {
 }
 PackedNotes::Of PackedNotes::of_none() const { return {*this, rows_.end(), rows_.end()}; }
 
-PackedNotes::Rows PackedNotes::Of::first_from(std::string_view key) const {
-  return std::lower_bound(begin_, end_, key, [&](const Row& row, std::string_view wanted) {
-    return all_.key(row) < wanted;
-  });
-}
 std::optional<std::string_view> PackedNotes::Of::value(std::string_view key) const {
-  const auto at = first_from(key);
-  if (at == end_ || all_.key(*at) != key) return std::nullopt;
+  const auto place = all_.keys_.known(key);
+  if (!place) return std::nullopt;
+  const auto at = std::find_if(begin_, end_, [&](const Row& row) { return row.key == *place; });
+  if (at == end_) return std::nullopt;
   return all_.value(*at);
 }
 bool PackedNotes::Of::has_any_from(std::string_view beginning) const {
-  const auto at = first_from(beginning);
-  return at != end_ && all_.key(*at).starts_with(beginning);
+  const auto at = std::lower_bound(begin_, end_, beginning, [&](const Row& row, auto wanted) {
+    return all_.keys_[row.key] < wanted;
+  });
+  return at != end_ && all_.keys_[at->key].starts_with(beginning);
 }
 
 Notes PackedNotes::Of::copy() const {
   Notes notes;
   for (auto at = begin_; at != end_; ++at)
-    notes.all.emplace_hint(notes.all.end(), all_.key(*at), Noted{std::string(all_.value(*at)), {}});
+    notes.all.emplace_hint(notes.all.end(), all_.keys_[at->key],
+                           Noted{std::string(all_.value(*at)), {}});
   return notes;
 }
 

@@ -3,6 +3,7 @@
 #include "records/weighing.h"
 #include "units/quantity.h"
 #include "units/temperature.h"
+#include "units/text_places.h"
 
 #include <boost/container/flat_map.hpp>
 
@@ -78,19 +79,19 @@ class PackedNotes {
 
  private:
   struct Row {
-    std::size_t begin;  // of the key in the text, and of the value after it
-    std::uint32_t key_length, value_length;
+    std::size_t begin;  // of the value in the text
+    std::uint32_t length, key;
   };
-  using Rows = std::vector<Row>::const_iterator;
+  using At = std::vector<Row>::const_iterator;
   struct Batch {
     std::string id;
     std::size_t begin;  // its first row
   };
 
   std::size_t end_of(std::size_t place) const;
-  std::string_view key(const Row& row) const;
   std::string_view value(const Row& row) const;
 
+  TextPlaces keys_;
   std::string text_;
   std::vector<Row> rows_;
   std::vector<Batch> batches_;
@@ -105,12 +106,10 @@ class PackedNotes::Of final : public NotedValues {
 
  private:
   friend class PackedNotes;
-  Of(const PackedNotes& all, Rows begin, Rows end) : all_(all), begin_(begin), end_(end) {}
-
-  Rows first_from(std::string_view key) const;
+  Of(const PackedNotes& all, At begin, At end) : all_(all), begin_(begin), end_(end) {}
 
   const PackedNotes& all_;
-  Rows begin_, end_;
+  At begin_, end_;
 };
 
 /// Of the batches of one run, or of every batch, no more than how many pieces there are and whether

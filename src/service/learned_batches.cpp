@@ -17,6 +17,7 @@
 #include <optional>
 #include <string_view>
 #include <tuple>
+#include <unordered_map>
 #include <utility>
 
 namespace brimwright::service {
@@ -25,7 +26,7 @@ using namespace learning;
 
 namespace {
 
-BatchFacts facts_of_batch(const records::Batch& batch, const PlannedFacts& plan,
+BatchFacts facts_of_batch(const records::BatchInBrief& batch, const PlannedFacts& plan,
                           const records::NotedValues& notes,
                           const std::vector<records::Weighing>& weighings) {
   BatchFacts facts = facts_of_plan(plan, batch.number);
@@ -53,9 +54,9 @@ void identify(Identities& identities, const PlannedFacts& plan) {
 }
 
 /// By the names that its files have today.
-void call_as_today(BatchFacts& facts, const records::Batch& batch, RenamedFiles& renamed) {
+void call_as_today(BatchFacts& facts, const std::string& sources, RenamedFiles& renamed) {
   const auto rename = [&](std::string& name) {
-    if (const auto now = renamed.called_now(batch, name)) name = *now;
+    if (const auto now = renamed.called_now(sources, name)) name = *now;
   };
   if (!facts.base) return;
   rename(facts.base->formula);
@@ -111,102 +112,126 @@ class Reading {
  public:
   explicit Reading(const records::Records& records) : records_(records) {
     const records::AsOfNow one_moment(records);
-    const auto packed = records::packed_plans(records);
-    std::vector<ReadPlan> plans(packed.size());
+    batches_ = records::batches_in_brief(records);
+    const auto packed = records::packed_plans(records, batches_.plans.texts());
+    plans_.resize(packed.size());
     constexpr std::size_t stretch = 8;  // for which memory is asked for once
     geometry::in_parallel(1 + (packed.size() + stretch - 1) / stretch, [&](std::size_t part) {
       if (part == 0) return read_rows();
       std::string text;
       for (std::size_t i = (part - 1) * stretch; i < std::min(packed.size(), part * stretch); ++i) {
         records::unpack(packed[i], records, text);
-        plans[i] = read_plan(text);
+        plans_[i] = read_plan(text);
       }
     });
-    for (std::size_t i = 0; i < packed.size(); ++i) plans_[packed[i].hash] = std::move(plans[i]);
   }
 
   KeptBatches kept() && {
     KeptBatches kept{records_};
-    kept.plans.reserve(batches_.size());
-    kept.batches.reserve(batches_.size());
-    std::vector<records::Batch> others;
-    for (records::Batch& batch : batches_) {
-      const auto& plan = plan_of(batch).run;
-      if (plan) kept.plans.push_back(plan);
-      (plan ? kept.batches : others).push_back(std::move(batch));
+    std::vector<std::size_t> places;  // of those that are kept
+    for (const std::size_t place : records::by_day(batches_.all)) {
+      const auto& batch = batches_.all[place];
+      const auto& plan = plans_[batch.plan].run;
+      if (!plan) continue;
+      places.push_back(place);
+      kept.plans.push_back(plan);
+      kept.sources.push_back(batch.sources);
     }
-    batches_ = std::move(others);
-    kept.facts = facts_of(kept);
-    if (!poured_.empty()) kept.bases = bases_of(kept);
+    kept.hashes_of_sources = batches_.sources.texts();
+    kept.facts = facts_of(places);
+    kept.bases = bases_of(places);
     return kept;
   }
 
  private:
-  const ReadPlan& plan_of(const records::Batch& batch) const {
-    const auto found = plans_.find(batch.plan);
-    if (found == plans_.end()) (void)records::plan_of(records_, batch);  // which says so
-    return plans_.at(batch.plan);
-  }
-
   /// For one thread.
   void read_rows() {
-    batches_ = records::batches(records_);
     notes_.emplace(records_);
-    places_of_notes_.reserve(notes_->size());
-    for (std::size_t i = 0; i < notes_->size(); ++i) places_of_notes_[notes_->batch(i)] = i;
     weighings_ = records::all_weighings(records_);
-    poured_ = records::all_poured(records_);
+    for (records::PouredFrom& poured : records::all_poured(records_)) {
+      auto& base = bases_[poured.base];
+      if (base.lines.empty()) base.batch = records::batch_of_id(records_, poured.base).value();
+      base.lines.push_back(std::move(poured.batch));
+    }
+    find_notes();
   }
 
-  records::PackedNotes::Of notes_of(const std::string& batch) const {
-    const auto at = places_of_notes_.find(batch);
-    return at == places_of_notes_.end() ? notes_->of_none() : notes_->of(at->second);
+  /// Notes, weighings and batches are all in the order of the batches' ids.
+  void find_notes() {
+    std::size_t note = 0;
+    auto weighed = weighings_.begin();
+    for (const records::BatchInBrief& batch : batches_.all) {
+      while (note < notes_->size() && notes_->batch(note) < batch.id) ++note;
+      while (weighed != weighings_.end() && weighed->first < batch.id) ++weighed;
+      const bool is_noted = note < notes_->size() && notes_->batch(note) == batch.id;
+      const bool is_weighed = weighed != weighings_.end() && weighed->first == batch.id;
+      noted_.push_back({is_noted ? notes_->of(note) : notes_->of_none(),
+                        is_weighed ? &weighed->second : nullptr});
+    }
   }
 
-  std::vector<BatchFacts> facts_of(const KeptBatches& kept) const {
+  /// Of those at `places` among the batches.
+  std::vector<BatchFacts> facts_of(const std::vector<std::size_t>& places) const {
     static const std::vector<records::Weighing> none;
-    std::vector<BatchFacts> facts(kept.batches.size());
+    std::vector<BatchFacts> facts(places.size());
     constexpr std::size_t stretch = 256;
     geometry::in_stretches(
         facts.size(),
         [&](std::size_t i) {
-          const records::Batch& batch = kept.batches[i];
-          const auto weighed = weighings_.find(batch.id);
-          facts[i] = facts_of_batch(batch, *kept.plans[i], notes_of(batch.id),
-                                    weighed == weighings_.end() ? none : weighed->second);
+          const records::BatchInBrief& batch = batches_.all[places[i]];
+          const Noted& noted = noted_[places[i]];
+          facts[i] = facts_of_batch(batch, *plans_[batch.plan].run, noted.notes,
+                                    noted.weighed == nullptr ? none : *noted.weighed);
         },
         stretch);
     return facts;
   }
 
-  /// By their lines, of which each has one. They are among the batches that are not kept.
-  std::vector<KeptBase> bases_of(const KeptBatches& kept) const {
-    std::unordered_map<std::string_view, std::size_t> places;
-    for (std::size_t i = 0; i < kept.batches.size(); ++i) places[kept.batches[i].id] = i;
-    std::map<std::string_view, std::vector<std::size_t>> lines;
-    for (const records::PouredFrom& poured : poured_)
-      if (const auto at = places.find(poured.batch); at != places.end())
-        lines[poured.base].push_back(at->second);
+  /// By their lines, of which each has one, and which are at `places` among the batches.
+  std::vector<KeptBase> bases_of(const std::vector<std::size_t>& places) const {
+    std::unordered_map<std::string_view, std::size_t> kept;  // by their ids
+    if (!bases_.empty())
+      for (std::size_t i = 0; i < places.size(); ++i) kept[batches_.all[places[i]].id] = i;
     std::vector<KeptBase> bases;
-    for (const records::Batch& batch : batches_) {
-      const auto its = lines.find(batch.id);
-      if (its == lines.end()) continue;
-      std::sort(its->second.begin(), its->second.end());
-      for (const PlannedBase& planned : plan_of(batch).bases)
-        if (std::find(planned.numbers.begin(), planned.numbers.end(), batch.number) !=
+    for (const auto& [id, base] : bases_) {
+      std::vector<std::size_t> lines;
+      for (const std::string& line : base.lines)
+        if (const auto at = kept.find(line); at != kept.end()) lines.push_back(at->second);
+      if (lines.empty()) continue;
+      std::sort(lines.begin(), lines.end());
+      const std::size_t place = place_of(id);
+      for (const PlannedBase& planned : plans_[batches_.all[place].plan].bases)
+        if (std::find(planned.numbers.begin(), planned.numbers.end(), base.batch.number) !=
             planned.numbers.end())
-          bases.push_back({batch, planned, notes_of(batch.id).copy(), its->second});
+          bases.push_back({base.batch, planned, noted_[place].notes.copy(), lines});
     }
     return bases;
   }
 
+  std::size_t place_of(const std::string& id) const {
+    const auto at = std::lower_bound(
+        batches_.all.begin(), batches_.all.end(), id,
+        [](const records::BatchInBrief& batch, const std::string& its) { return batch.id < its; });
+    return static_cast<std::size_t>(at - batches_.all.begin());
+  }
+
+  struct Base {
+    records::Batch batch = {};
+    std::vector<std::string> lines = {};  // the ids of what was poured from it
+  };
+  /// Of one batch.
+  struct Noted {
+    records::PackedNotes::Of notes;
+    const std::vector<records::Weighing>* weighed = nullptr;
+  };
+
   const records::Records& records_;
-  std::unordered_map<std::string, ReadPlan> plans_;  // by the hashes of their documents
-  std::vector<records::Batch> batches_;
+  records::BatchesInBrief batches_;
+  std::vector<ReadPlan> plans_;
   std::optional<records::PackedNotes> notes_;
-  std::unordered_map<std::string_view, std::size_t> places_of_notes_;
   std::map<std::string, std::vector<records::Weighing>> weighings_;
-  std::vector<records::PouredFrom> poured_;
+  std::map<std::string, Base> bases_;  // by their ids
+  std::vector<Noted> noted_;           // as the batches
 };
 
 /// A base that was mixed for several is told of once, and not with what was poured from it.
@@ -235,13 +260,14 @@ KeptBatches kept_batches(const records::Records& records) { return Reading(recor
 
 LearnedBatches learned_batches(KeptBatches kept, const PlannedFacts* today, RenamedFiles* renamed) {
   Identities identities;
-  for (std::size_t i = 0; i < kept.batches.size(); ++i) {
-    if (renamed != nullptr) call_as_today(kept.facts[i], kept.batches[i], *renamed);
+  for (std::size_t i = 0; i < kept.facts.size(); ++i) {
+    if (renamed != nullptr)
+      call_as_today(kept.facts[i], kept.hashes_of_sources[kept.sources[i]], *renamed);
     identify(identities, *kept.plans[i], kept.facts[i]);
   }
   if (today != nullptr) identify(identities, *today);
   std::size_t earlier = 0;
-  for (std::size_t i = 0; i < kept.batches.size(); ++i)
+  for (std::size_t i = 0; i < kept.facts.size(); ++i)
     earlier += set_apart(kept.facts[i], *kept.plans[i], identities) ? 1 : 0;
   add_bases(kept);
   return {std::move(kept.facts), earlier};

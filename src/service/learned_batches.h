@@ -9,6 +9,7 @@
 
 #include <cstddef>
 #include <memory>
+#include <string>
 #include <vector>
 
 namespace brimwright::service {
@@ -21,13 +22,14 @@ struct KeptBase {
   std::vector<std::size_t> lines;  // what was poured from it, by places among the batches
 };
 
-/// What records hold of batches, read: in the order of their making, and of each its plan. Those
-/// whose plans kept no assumptions yet are left out.
+/// What records hold of batches, read: in the order of their making, of each its plan and what that
+/// was made from. Those whose plans kept no assumptions yet are left out.
 struct KeptBatches {
   const records::Records& records;  // which outlives this
-  std::vector<records::Batch> batches = {};
-  std::vector<std::shared_ptr<const PlannedFacts>> plans = {};
   std::vector<learning::BatchFacts> facts = {};
+  std::vector<std::shared_ptr<const PlannedFacts>> plans = {};
+  std::vector<std::size_t> sources = {};  // by their places among
+  std::vector<std::string> hashes_of_sources = {};
   std::vector<KeptBase> bases = {};
 };
 

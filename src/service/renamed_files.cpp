@@ -42,18 +42,18 @@ RenamedFiles::RenamedFiles(const records::Records& records, std::string folder,
   }
 }
 
-std::optional<std::string> RenamedFiles::called_now(const records::Batch& batch,
+std::optional<std::string> RenamedFiles::called_now(const std::string& sources,
                                                     const std::string& name) {
   if (names_today_.contains(name)) return std::nullopt;
-  const Names& names = names_of(batch);
+  const Names& names = names_of(sources);
   const auto found = names.find(name);
   return found == names.end() ? std::nullopt : std::optional(found->second);
 }
 
-const RenamedFiles::Names& RenamedFiles::names_of(const records::Batch& batch) {
-  const auto [at, is_new] = found_.try_emplace(batch.sources);
+const RenamedFiles::Names& RenamedFiles::names_of(const std::string& sources) {
+  const auto [at, is_new] = found_.try_emplace(sources);
   if (!is_new) return at->second;
-  for (const records::Source& source : records::sources_of(records_, batch)) {
+  for (const records::Source& source : records::sources_of(records_, sources)) {
     std::error_code none;
     if (!source.text || fs::exists(fs::path(folder_) / source.path, none)) continue;
     const auto said = said_in(*source.text);

@@ -22,11 +22,12 @@ class RenamedFiles {
                const std::vector<std::string>& today);
 
   /// What the file called `name`, without its folder, is called today, where it was renamed.
-  std::optional<std::string> called_now(const records::Batch& batch, const std::string& name);
+  /// `sources` is the hash of what the batch was made from.
+  std::optional<std::string> called_now(const std::string& sources, const std::string& name);
 
  private:
   using Names = std::map<std::string, std::string>;
-  const Names& names_of(const records::Batch& batch);
+  const Names& names_of(const std::string& sources);
 
   const records::Records& records_;
   std::string folder_;

@@ -5,6 +5,7 @@
 #include "records/content_hash.h"
 #include "records/database.h"
 #include "records/documents.h"
+#include "records/plans.h"
 #include "records/records.h"
 #include "scratch_folder.h"
 
@@ -71,6 +72,34 @@ TEST_CASE("a content's hash is SHA-256") {
   CHECK(content_hash("") == "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855");
   CHECK(content_hash(std::string(1'000'000, 'a')) ==
         "cdc76e5c9914fb9281a1c7e284d73e67f1809a48a497200e046d39ccc7112cd0");
+}
+
+TEST_CASE("batches in brief say what the batches do, and stand by day as the records have them") {
+  Studio studio;
+  studio.begun("2026-12-02");
+  for (const char* code : {"rose B", "Rose a", "ROSE C", "aroma", "Zest", "_late", "Äpfel"})
+    studio.begun("2026-12-01", code);
+  studio.begun("2026-11-30", "zest 2", 3, "file:june.run.json");
+  const std::vector<Batch> batches = records::batches(studio.records);
+  const BatchesInBrief brief = batches_in_brief(studio.records);
+  const std::vector<std::size_t> places = by_day(brief.all);
+  REQUIRE(batches.size() == 9);
+  REQUIRE(places.size() == batches.size());
+  for (std::size_t i = 0; i < batches.size(); ++i) {
+    const BatchInBrief& batch = brief.all[places[i]];
+    CHECK(batch.id == batches[i].id);
+    CHECK(batch.code == batches[i].code);
+    CHECK(batch.number == batches[i].number);
+    CHECK(batch.begun_on == batches[i].begun_on);
+    CHECK(brief.plans[batch.plan] == batches[i].plan);
+    CHECK(brief.sources[batch.sources] == batches[i].sources);
+  }
+  CHECK(brief.plans.size() == 1);
+  const auto packed = packed_plans(studio.records, brief.plans.texts());
+  std::string plan;
+  unpack(packed.at(0), studio.records, plan);
+  CHECK(plan == plan_of(studio.records, batches.front()));
+  CHECK_THROWS_WITH(packed_plans(studio.records, {"none"}), Contains("damaged"));
 }
 
 TEST_CASE("a batch is found as it was begun, with its plan and what that was made from") {

@@ -1,0 +1,18 @@
+#include "units/text_places.h"
+
+namespace brimwright {
+
+std::size_t TextPlaces::place_of(std::string_view text) {
+  if (const auto place = known(text)) return *place;
+  places_.emplace(text, texts_.size());
+  texts_.emplace_back(text);
+  return texts_.size() - 1;
+}
+
+std::optional<std::size_t> TextPlaces::known(std::string_view text) const {
+  const auto at = places_.find(text);
+  if (at == places_.end()) return std::nullopt;
+  return at->second;
+}
+
+}  // namespace brimwright
