@@ -25,7 +25,7 @@ room(days
 
 room(records
   USES units trade
-  DOORS act as_of_now batch_code batch_cost batches blanks content_hash exchange half_made lot_use lots note notes noting
+  DOORS act as_of_now batch_code batch_cost batches batches_in_brief blanks content_hash exchange half_made lot_use lots note notes noting
         overview pieces plans poured_from records weighing)
 room(schemas
   USES units

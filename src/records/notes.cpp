@@ -13,27 +13,6 @@
 namespace brimwright::records {
 namespace {
 
-/// Of notes of one batch after the other, which mostly come in the same order: the key is guessed
-/// by the one before it.
-class KeyGuesses {
- public:
-  explicit KeyGuesses(TextPlaces& keys) : keys_(keys) {}
-
-  std::size_t place_of(std::string_view key) {
-    if (const std::size_t guess = next_[before_]; guess < keys_.size() && keys_[guess] == key)
-      return before_ = guess;
-    const std::size_t place = keys_.place_of(key);
-    next_[before_] = place;
-    next_.resize(keys_.size());
-    return before_ = place;
-  }
-
- private:
-  TextPlaces& keys_;
-  std::vector<std::size_t> next_ = {0};  // which came after each, the last time
-  std::size_t before_ = 0;
-};
-
 const Place in_records{file_name, ""};
 
 template <class Value, class Read>
@@ -123,13 +102,12 @@ PackedNotes::PackedNotes(const Records& records) {
   told(records.path(), [&] {
     Rows found(records.database().connection(),
                "SELECT batch, key, value FROM note ORDER BY batch, key");
-    KeyGuesses keys(keys_);
     while (found.next()) {
       const std::string_view batch = found.text(0), value = found.text(2);
       if (batches_.empty() || batches_.back().id != batch)
         batches_.push_back({std::string(batch), rows_.size()});
       rows_.push_back({text_.size(), static_cast<std::uint32_t>(value.size()),
-                       static_cast<std::uint32_t>(keys.place_of(found.text(1)))});
+                       static_cast<std::uint32_t>(keys_.place_of(found.text(1)))});
       text_ += value;
     }
   });

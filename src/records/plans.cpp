@@ -3,49 +3,18 @@
 #include "records/database.h"
 #include "records/documents.h"
 #include "records/records.h"
-#include "records/rows.h"
-#include "units/letters.h"
 
-#include <algorithm>
-#include <numeric>
+#include <cstddef>
 
 namespace brimwright::records {
 
-BatchesInBrief batches_in_brief(const Records& records) {
-  return told(records.path(), [&] {
-    Rows rows(records.database().connection(),
-              "SELECT id, code, number, begun_on, plan, sources FROM batch ORDER BY id");
-    BatchesInBrief batches;
-    while (rows.next())
-      batches.all.push_back({.id = std::string(rows.text(0)),
-                             .code = std::string(rows.text(1)),
-                             .number = rows.number(2),
-                             .begun_on = std::string(rows.text(3)),
-                             .plan = batches.plans.place_of(rows.text(4)),
-                             .sources = batches.sources.place_of(rows.text(5))});
-    return batches;
-  });
-}
-
-std::vector<std::size_t> by_day(const std::vector<BatchInBrief>& batches) {
-  std::vector<std::size_t> places(batches.size());
-  std::iota(places.begin(), places.end(), std::size_t{0});
-  std::sort(places.begin(), places.end(), [&](std::size_t a, std::size_t b) {
-    const BatchInBrief &one = batches[a], &other = batches[b];
-    if (one.begun_on != other.begun_on) return one.begun_on < other.begun_on;
-    return in_small_letters(one.code) < in_small_letters(other.code);
-  });
-  return places;
-}
-
-std::vector<PackedPlan> packed_plans(const Records& records,
-                                     const std::vector<std::string>& hashes) {
+std::vector<PackedPlan> packed_plans(const Records& records, const TextPlaces& hashes) {
   return told(records.path(), [&] {
     SQLite::Statement find(records.database().connection(),
                            "SELECT packed, length FROM document WHERE hash = ?");
     std::vector<PackedPlan> plans;
-    for (const std::string& hash : hashes) {
-      SQLite::bind(find, hash);
+    for (std::size_t i = 0; i < hashes.size(); ++i) {
+      SQLite::bind(find, hashes[i]);
       if (!find.executeStep()) refuse_damaged(records);
       plans.push_back({find.getColumn(0).getString(), find.getColumn(1).getInt64()});
       find.reset();

@@ -2,7 +2,6 @@
 
 #include "units/text_places.h"
 
-#include <cstddef>
 #include <cstdint>
 #include <string>
 #include <vector>
@@ -11,26 +10,6 @@ namespace brimwright::records {
 
 class Records;
 
-/// A batch as far as what reads them all together needs it.
-struct BatchInBrief {
-  std::string id = {}, code = {};
-  std::int64_t number = 1;    // which of the run's batches
-  std::string begun_on = {};  // ISO 8601 day
-  std::size_t plan = 0;       // by its place among the plans
-  std::size_t sources = 0;    // and what that was made from
-};
-
-/// Every batch, and the hashes of their plans and of what those were made from, each once.
-struct BatchesInBrief {
-  std::vector<BatchInBrief> all = {};  // in the order of their ids
-  TextPlaces plans = {}, sources = {};
-};
-
-BatchesInBrief batches_in_brief(const Records& records);
-
-/// Places among `batches`, by the day they were begun on and their code.
-std::vector<std::size_t> by_day(const std::vector<BatchInBrief>& batches);
-
 /// A frozen plan as it is kept.
 struct PackedPlan {
   std::string packed;
@@ -38,8 +17,7 @@ struct PackedPlan {
 };
 
 /// Those of these hashes, in their order. UserError where the records have one not at all.
-std::vector<PackedPlan> packed_plans(const Records& records,
-                                     const std::vector<std::string>& hashes);
+std::vector<PackedPlan> packed_plans(const Records& records, const TextPlaces& hashes);
 
 /// The plan's answer, JSON, into `text`, as plan_of gives it, for what reads a great many: that it
 /// is whole is known by the sum beside it (Adler-32, RFC 1950) alone, which is enough where nothing

@@ -2,6 +2,7 @@
 
 #include "geometry/surface/parallel.h"
 #include "records/as_of_now.h"
+#include "records/batches_in_brief.h"
 #include "records/notes.h"
 #include "records/plans.h"
 #include "records/poured_from.h"
@@ -113,7 +114,7 @@ class Reading {
   explicit Reading(const records::Records& records) : records_(records) {
     const records::AsOfNow one_moment(records);
     batches_ = records::batches_in_brief(records);
-    const auto packed = records::packed_plans(records, batches_.plans.texts());
+    const auto packed = records::packed_plans(records, batches_.plans);
     plans_.resize(packed.size());
     constexpr std::size_t stretch = 8;  // for which memory is asked for once
     geometry::in_parallel(1 + (packed.size() + stretch - 1) / stretch, [&](std::size_t part) {
@@ -137,7 +138,7 @@ class Reading {
       kept.plans.push_back(plan);
       kept.sources.push_back(batch.sources);
     }
-    kept.hashes_of_sources = batches_.sources.texts();
+    kept.hashes_of_sources = std::move(batches_.sources);
     kept.facts = facts_of(places);
     kept.bases = bases_of(places);
     return kept;
@@ -149,8 +150,8 @@ class Reading {
     notes_.emplace(records_);
     weighings_ = records::all_weighings(records_);
     for (records::PouredFrom& poured : records::all_poured(records_)) {
-      auto& base = bases_[poured.base];
-      if (base.lines.empty()) base.batch = records::batch_of_id(records_, poured.base).value();
+      Base& base = bases_[poured.base];
+      if (base.lines.empty()) base.batch = records::batch_of_id(records_, poured.base);
       base.lines.push_back(std::move(poured.batch));
     }
     find_notes();
@@ -197,13 +198,13 @@ class Reading {
       std::vector<std::size_t> lines;
       for (const std::string& line : base.lines)
         if (const auto at = kept.find(line); at != kept.end()) lines.push_back(at->second);
-      if (lines.empty()) continue;
+      if (lines.empty() || !base.batch) continue;
       std::sort(lines.begin(), lines.end());
       const std::size_t place = place_of(id);
       for (const PlannedBase& planned : plans_[batches_.all[place].plan].bases)
-        if (std::find(planned.numbers.begin(), planned.numbers.end(), base.batch.number) !=
+        if (std::find(planned.numbers.begin(), planned.numbers.end(), base.batch->number) !=
             planned.numbers.end())
-          bases.push_back({base.batch, planned, noted_[place].notes.copy(), lines});
+          bases.push_back({*base.batch, planned, noted_[place].notes.copy(), lines});
     }
     return bases;
   }
@@ -216,7 +217,7 @@ class Reading {
   }
 
   struct Base {
-    records::Batch batch = {};
+    std::optional<records::Batch> batch = {};
     std::vector<std::string> lines = {};  // the ids of what was poured from it
   };
   /// Of one batch.

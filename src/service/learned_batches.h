@@ -6,10 +6,10 @@
 #include "records/records.h"
 #include "service/planned_facts.h"
 #include "service/renamed_files.h"
+#include "units/text_places.h"
 
 #include <cstddef>
 #include <memory>
-#include <string>
 #include <vector>
 
 namespace brimwright::service {
@@ -28,8 +28,8 @@ struct KeptBatches {
   const records::Records& records;  // which outlives this
   std::vector<learning::BatchFacts> facts = {};
   std::vector<std::shared_ptr<const PlannedFacts>> plans = {};
-  std::vector<std::size_t> sources = {};  // by their places among
-  std::vector<std::string> hashes_of_sources = {};
+  std::vector<std::size_t> sources = {};  // by the places of their hashes
+  TextPlaces hashes_of_sources = {};
   std::vector<KeptBase> bases = {};
 };
 

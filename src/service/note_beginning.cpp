@@ -4,6 +4,7 @@
 #include "service/batch_beginning.h"
 #include "service/note_desk.h"
 #include "service/pouring_orders.h"
+#include "service/rehearsal.h"
 #include "units/reading.h"
 #include "units/wording.h"
 #include "units/written_number.h"
@@ -142,22 +143,15 @@ void NoteDesk::ask_about_lots(const LotsTaken& taken) {
     ask_about_lye(dangers, terms_.place("lot"), "name another lot, or if it was of that one");
 }
 
-/// Before the first records of a folder are begun: a batch that cannot be leaves none behind. Where
-/// somebody begins them meanwhile, what they hold tells more than the rehearsal.
 void NoteDesk::rehearse() {
-  try {
-    begin(Records::rehearsed_in);
-  } catch (const UserError&) {
-    if (!Records::in(run_.folder)) throw;
-  }
+  service::rehearse(run_.folder, [&](Records& none) { begin(none); });
 }
 
-void NoteDesk::begin(Records (*opened)(const std::string& folder)) {
+void NoteDesk::begin(Records& records) {
   const FrozenPlan frozen = planned();
   (void)begun_on();
   refuse_other_weights(frozen);
   look_at_orders();
-  Records records = opened(run_.folder);
   records::Act act(records, act_id(), request_.now, "begin", about("code", code_.value_or("")));
   if (act.was_done_before()) return show(records, *newest_batch(records, run_, *number_));
   refuse_shared_id(records, run_);

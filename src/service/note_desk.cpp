@@ -39,14 +39,16 @@ NoteDesk::NoteDesk(const NoteRequest& request, const UserTerms& terms,
 }
 
 reports::NoteReport NoteDesk::report() {
-  if (request_.begin)
-    begin(records::Records::kept_in);
-  else if (request_.reserve)
+  if (request_.begin) {
+    records::Records records = records::Records::kept_in(run_.folder);
+    begin(records);
+  } else if (request_.reserve) {
     reserve();
-  else if (code_ || !asked_.changes.empty())
+  } else if (code_ || !asked_.changes.empty()) {
     change();
-  else
+  } else {
     look();
+  }
   return std::move(report_);
 }
 

@@ -49,7 +49,7 @@ class NoteDesk {
   std::string about(const char* code, const std::string& which) const;
   FrozenPlan planned();
   // note_beginning.cpp
-  void begin(records::Records (*opened)(const std::string& folder));
+  void begin(records::Records& records);
   records::Batch begun(records::Records& records, const FrozenPlan& frozen);
   std::string begun_on() const;
   void refuse_begun(const records::Records& records) const;

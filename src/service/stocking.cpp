@@ -10,6 +10,7 @@
 #include "service/material_names.h"
 #include "service/piece_acts.h"
 #include "service/recorded_stock.h"
+#include "service/rehearsal.h"
 #include "service/stock_place.h"
 #include "trade/amount_text.h"
 #include "units/written_number.h"
@@ -188,13 +189,6 @@ std::optional<Done> act_on(Records& records, const StockRequest& request, const 
   return done;
 }
 
-/// Before the first records of a folder are begun: what cannot be done leaves none behind.
-void rehearse(const StockRequest& request, const StockPlace& place, const moulds::Library& library,
-              const UserTerms& terms) {
-  Records none = Records::rehearsed_in(place.folder);
-  act_on(none, request, place, library, terms);
-}
-
 void add_lots(Stock& stock, const std::vector<StandingLot>& lots) {
   for (const StandingLot& one : lots) {
     if (one.left == 0) continue;
@@ -258,7 +252,8 @@ Reply stocked(const StockRequest& request, const Request& asked, const moulds::L
   Stock stock{.folder = place.folder, .day = request.today};
   auto records = Records::in(place.folder);
   if (!records && acts(request)) {
-    rehearse(request, place, library, asked.terms);
+    rehearse(place.folder,
+             [&](Records& none) { act_on(none, request, place, library, asked.terms); });
     records = Records::kept_in(place.folder);
   }
   if (records) {

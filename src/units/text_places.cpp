@@ -4,9 +4,9 @@ namespace brimwright {
 
 std::size_t TextPlaces::place_of(std::string_view text) {
   if (const auto place = known(text)) return *place;
-  places_.emplace(text, texts_.size());
-  texts_.emplace_back(text);
-  return texts_.size() - 1;
+  const std::size_t place = texts_.size();
+  places_.emplace(texts_.emplace_back(text), place);
+  return place;
 }
 
 std::optional<std::size_t> TextPlaces::known(std::string_view text) const {

@@ -2,6 +2,7 @@
 
 #include "records/act.h"
 #include "records/batch_code.h"
+#include "records/batches_in_brief.h"
 #include "records/content_hash.h"
 #include "records/database.h"
 #include "records/documents.h"
@@ -95,11 +96,13 @@ TEST_CASE("batches in brief say what the batches do, and stand by day as the rec
     CHECK(brief.sources[batch.sources] == batches[i].sources);
   }
   CHECK(brief.plans.size() == 1);
-  const auto packed = packed_plans(studio.records, brief.plans.texts());
+  const auto packed = packed_plans(studio.records, brief.plans);
   std::string plan;
   unpack(packed.at(0), studio.records, plan);
   CHECK(plan == plan_of(studio.records, batches.front()));
-  CHECK_THROWS_WITH(packed_plans(studio.records, {"none"}), Contains("damaged"));
+  TextPlaces unknown;
+  unknown.place_of("none");
+  CHECK_THROWS_WITH(packed_plans(studio.records, unknown), Contains("damaged"));
 }
 
 TEST_CASE("a batch is found as it was begun, with its plan and what that was made from") {
